@@ -1,0 +1,5 @@
+/** Cards at true size: faces that lay out one side each, and how sides become pages. May use the door and what it stands on, notes and transfer. */
+@NullMarked
+package umbercard.cards;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,5 @@
+/** The notan card as a canvas. */
+@NullMarked
+package umbercard.desk.canvas;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,5 @@
+/** The readings, live. */
+@NullMarked
+package umbercard.desk.ledger;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,172 @@
+package umbercard.desk.session;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.Consumer;
+import umbercard.door.Edit;
+import umbercard.model.Study;
+import umbercard.model.Thumbnail;
+import umbercard.model.edit.History;
+import umbercard.picture.Picture;
+import umbercard.words.Message;
+
+/**
+ * The study on the desk. Everything the window shows is asked of it, everything the painter does goes through it. To be
+ * used on the event thread only; listeners are told there, in the order they came.
+ */
+public final class Session {
+
+    /** What changed. */
+    public enum Change {
+        /** The study: an edit, undo, redo, or another study. */
+        STUDY,
+        /** What the study would be if the gesture under way were finished. */
+        PREVIEW,
+        /** Which thumbnail lies on the card. */
+        SHOWN,
+        /** The photograph. */
+        PHOTOGRAPH,
+        /** The file, or whether it is up to date. */
+        FILE
+    }
+
+    private final List<Consumer<Change>> listeners = new CopyOnWriteArrayList<>();
+    private History<Message> history;
+    private Optional<Path> file;
+    private String shown;
+    private Optional<Study> asIf = Optional.empty();
+    private Optional<Picture> photograph = Optional.empty();
+
+    /** Opens a study; without a file it is an untitled one. */
+    public Session(Study study, Optional<Path> file) {
+        this.history = new History<>(study);
+        this.file = file;
+        this.shown = firstShown(study);
+    }
+
+    private static String firstShown(Study study) {
+        return study.chosenThumbnail().map(Thumbnail::id).orElse("");
+    }
+
+    public void listen(Consumer<Change> listener) {
+        listeners.add(listener);
+    }
+
+    private void tell(Change... changes) {
+        for (Change change : changes) {
+            listeners.forEach(listener -> listener.accept(change));
+        }
+    }
+
+    /** Puts another study on the desk. */
+    public void open(Study study, Optional<Path> from) {
+        history = new History<>(study);
+        file = from;
+        shown = firstShown(study);
+        asIf = Optional.empty();
+        photograph = Optional.empty();
+        tell(Change.STUDY, Change.SHOWN, Change.PHOTOGRAPH, Change.FILE);
+    }
+
+    public Study study() {
+        return history.study();
+    }
+
+    /** The study as it would be if the gesture under way were finished; the study itself when none is. */
+    public Study seen() {
+        return asIf.orElseGet(this::study);
+    }
+
+    /** The thumbnail on the card, as it is seen; empty only where the study has none. */
+    public Optional<Thumbnail> thumbnail() {
+        return seen().thumbnail(shown);
+    }
+
+    /** The id of the thumbnail on the card; empty text where the study has none. */
+    public String shown() {
+        return shown;
+    }
+
+    /** Puts a thumbnail on the card; one that the study does not have is left alone. */
+    public void show(String thumbnail) {
+        if (!thumbnail.equals(shown) && study().thumbnail(thumbnail).isPresent()) {
+            shown = thumbnail;
+            asIf = Optional.empty();
+            tell(Change.SHOWN);
+        }
+    }
+
+    public void edit(Edit edit) {
+        asIf = Optional.empty();
+        history.edit(edit.name(), edit.change(), edit.joinsWith());
+        settle();
+    }
+
+    /** Shows what the study would be; empty ends it. */
+    public void preview(Optional<Study> study) {
+        if (!study.equals(asIf)) {
+            asIf = study;
+            tell(Change.PREVIEW);
+        }
+    }
+
+    public void undo() {
+        asIf = Optional.empty();
+        history.undo();
+        settle();
+    }
+
+    public void redo() {
+        asIf = Optional.empty();
+        history.redo();
+        settle();
+    }
+
+    private void settle() {
+        boolean gone = study().thumbnail(shown).isEmpty();
+        if (gone) {
+            shown = firstShown(study());
+        }
+        tell(Change.STUDY, Change.FILE);
+        if (gone) {
+            tell(Change.SHOWN);
+        }
+    }
+
+    /** The name of the edit that {@link #undo()} takes back. */
+    public Optional<Message> undoable() {
+        return history.undoable();
+    }
+
+    /** The name of the edit that {@link #redo()} makes again. */
+    public Optional<Message> redoable() {
+        return history.redoable();
+    }
+
+    public boolean isChanged() {
+        return history.isChanged();
+    }
+
+    public Optional<Path> file() {
+        return file;
+    }
+
+    /** Tells that {@code written} stands in {@code path}. */
+    public void saved(Study written, Path path) {
+        history.saved(written);
+        file = Optional.of(path);
+        tell(Change.FILE);
+    }
+
+    /** The whole upright photograph at working size, once it is decoded. */
+    public Optional<Picture> photograph() {
+        return photograph;
+    }
+
+    public void photograph(Optional<Picture> decoded) {
+        photograph = decoded;
+        tell(Change.PHOTOGRAPH);
+    }
+}

@@ -1,0 +1,19 @@
+package umbercard.door;
+
+import java.util.List;
+import java.util.function.Consumer;
+import umbercard.words.Trouble;
+
+/** What is laid out on one side of a card. A plug-in. */
+public interface Face extends Ranked {
+    /** Lower-case words with hyphens; also the name of its look in {@code cards/} and of the files written. */
+    @Override
+    String id();
+
+    /**
+     * Lays the study on as many card sides as it takes, in order; nothing overflows a side.
+     *
+     * @throws Trouble if the card is too small for the face, saying what would fit
+     */
+    List<Consumer<Drawing>> lay(Deck deck, Look look, Type type) throws Trouble;
+}

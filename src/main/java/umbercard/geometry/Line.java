@@ -1,0 +1,4 @@
+package umbercard.geometry;
+
+/** A straight line between two places. */
+public record Line(Point from, Point to) {}

@@ -1,0 +1,85 @@
+package umbercard.model.edit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
+import umbercard.geometry.Outline;
+import umbercard.geometry.Point;
+import umbercard.model.ColorNote;
+import umbercard.model.Mark;
+import umbercard.model.Study;
+import umbercard.model.Thumbnail;
+
+/** Changes of a study, each a pure function. One that names something the study does not have changes nothing. */
+public final class Edits {
+    /** The grid, in frame units, that coordinates snap to when an edit is made. */
+    private static final double GRID = 1e7;
+
+    private Edits() {}
+
+    /** The outline with every coordinate on the grid of 1e-7. */
+    public static Outline snapped(Outline outline) {
+        return outline.mapped(p -> new Point(Math.rint(p.x() * GRID) / GRID, Math.rint(p.y() * GRID) / GRID));
+    }
+
+    public static UnaryOperator<Study> thumbnail(String id, UnaryOperator<Thumbnail> change) {
+        return study -> study.withThumbnails(replaced(study.thumbnails(), t -> t.id().equals(id), change));
+    }
+
+    /** Adds a mark on top of the thumbnail's others. */
+    public static UnaryOperator<Study> addMark(String thumbnail, Mark mark) {
+        return thumbnail(thumbnail, t -> t.withMarks(added(t.marks(), mark.withOutline(snapped(mark.outline())))));
+    }
+
+    /** Adds a thumbnail after the others; the first one of a study is chosen. */
+    public static UnaryOperator<Study> addThumbnail(Thumbnail thumbnail) {
+        return study -> study.withThumbnails(added(study.thumbnails(), thumbnail))
+                .withChosen(study.chosen().or(() -> Optional.of(thumbnail.id())));
+    }
+
+    public static UnaryOperator<Study> choose(String thumbnail) {
+        return study -> study.thumbnail(thumbnail).isPresent() ? study.withChosen(Optional.of(thumbnail)) : study;
+    }
+
+    public static UnaryOperator<Study> note(String id, UnaryOperator<ColorNote> change) {
+        return study -> study.withNotes(replaced(study.notes(), n -> n.id().equals(id), change));
+    }
+
+    public static UnaryOperator<Study> addNote(ColorNote note) {
+        return study -> study.withNotes(added(study.notes(), note));
+    }
+
+    public static UnaryOperator<Study> removeNote(String id) {
+        return study -> study.withNotes(
+                study.notes().stream().filter(n -> !n.id().equals(id)).toList());
+    }
+
+    /** Moves a note so that it stands at {@code place}, counted from 0; places past either end mean that end. */
+    public static UnaryOperator<Study> moveNote(String id, int place) {
+        return study -> {
+            List<ColorNote> rest = new ArrayList<>(study.notes());
+            Optional<ColorNote> moved =
+                    rest.stream().filter(n -> n.id().equals(id)).findFirst();
+            if (moved.isEmpty()) {
+                return study;
+            }
+            rest.remove(moved.get());
+            rest.add(Math.max(0, Math.min(place, rest.size())), moved.get());
+            return study.withNotes(rest);
+        };
+    }
+
+    private static <T> List<T> added(List<T> list, T item) {
+        List<T> longer = new ArrayList<>(list);
+        longer.add(item);
+        return longer;
+    }
+
+    private static <T> List<T> replaced(List<T> list, Predicate<T> which, UnaryOperator<T> change) {
+        return list.stream()
+                .map(item -> which.test(item) ? change.apply(item) : item)
+                .toList();
+    }
+}

@@ -1,0 +1,5 @@
+/** Files: studies, boxes, looks, samples; saved whole or not at all. May use door, model, geometry, color, picture, words and kernel. */
+@NullMarked
+package umbercard.store;
+
+import org.jspecify.annotations.NullMarked;
