@@ -2,6 +2,7 @@ package umbercard.screen;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assumptions.assumeThat;
 
 import java.awt.BorderLayout;
 import java.awt.Color;
@@ -104,10 +105,10 @@ class OnScreenIT extends OnScreen {
     @Test
     void turnsTheWheelBothWays() {
         robot().moveMouse(ground, new Point(50, 50));
-        robot().rotateMouseWheel(ground, -2);
+        robot().rotateMouseWheel(ground, -1);
         robot().rotateMouseWheel(ground, 1);
         robot().waitForIdle();
-        assertThat(heard()).containsExactly("wheel -2", "wheel 1");
+        assertThat(heard()).containsExactly("wheel -1", "wheel 1");
     }
 
     @Test
@@ -143,6 +144,9 @@ class OnScreenIT extends OnScreen {
 
     @Test
     void keepsAModalDialogInFrontAndGivesTheFocusBack() {
+        assumeThat(Screen.isInMemory())
+                .as("a bare display has no window manager to give the focus back")
+                .isTrue();
         robot().click(ground, new Point(200, 200));
         JDialog dialog = ask(() -> {
             JDialog made = new JDialog((JFrame) window().target(), "Question", true);

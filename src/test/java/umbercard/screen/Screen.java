@@ -46,7 +46,7 @@ final class Screen {
             GraphicsEnvironment.getLocalGraphicsEnvironment().getDefaultScreenDevice();
             return Optional.empty();
         } catch (AWTError | HeadlessException | LinkageError failure) {
-            return Optional.of("there is no display: " + failure.getMessage());
+            return Optional.of("the display does not answer");
         }
     }
 }
