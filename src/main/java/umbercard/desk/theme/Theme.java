@@ -31,6 +31,11 @@ public final class Theme {
         FlatLaf.updateUI();
     }
 
+    /** Whether the dark theme is on. */
+    public static boolean isDark() {
+        return FlatLaf.isLafDark();
+    }
+
     /**
      * The color of that name in the theme that is on.
      *
