@@ -15,7 +15,7 @@ import umbercard.picture.ValueField;
 
 /**
  * Traces the big shapes of a squinted reference into marks that a painter can edit. The framed field is blurred and split
- * in two values; small masses give in to what surrounds them; what is left is outlined by marching squares on the blurred
+ * into two values; small masses give in to what surrounds them; what is left is outlined by marching squares on the blurred
  * field and fitted with smooth curves. The same field and wish give the same marks on every machine.
  */
 public final class FirstPass {
@@ -78,7 +78,7 @@ public final class FirstPass {
     /**
      * What was traced.
      *
-     * @param ground the card that needs fewer marks; light if either does
+     * @param ground dark where more than half is dark, else light: the marks draw the lesser value
      * @param marks in order, with the ids m1, m2, and so on; none crosses itself or leaves the frame
      * @param split the Munsell value that the field was split at
      * @param darkShare the share of the frame that the marks leave dark, 0..1
@@ -118,7 +118,7 @@ public final class FirstPass {
         FirstPass pass = new FirstPass(new Lattice(blurred, ratio), wish, stopped);
         if (wish.darkShare().isPresent()) {
             double share = wish.darkShare().getAsDouble();
-            return new ShareSearch(blurred, pass::trace, pass::area).nearest(share);
+            return new ShareSearch(blurred, pass::trace, pass::share).nearest(share);
         }
         return pass.trace(wish.split().orElseGet(() -> Values.otsu(blurred)));
     }
@@ -127,10 +127,9 @@ public final class FirstPass {
     private Traced trace(double split) {
         double border = MunsellValue.luminance(split);
         boolean[] dark = dark(border);
-        List<Ring> ofDark = Contours.round(lattice, dark, border, true);
-        List<Ring> ofLight = Contours.round(lattice, dark, border, false);
-        boolean onLight = ofDark.size() <= ofLight.size();
-        List<Mark> marks = marks(onLight ? ofDark : ofLight, onLight ? Mark.Kind.LAY : Mark.Kind.LIFT);
+        boolean onLight = share(dark, border) <= 0.5;
+        List<Ring> rings = Contours.round(lattice, dark, border, onLight);
+        List<Mark> marks = marks(rings, onLight ? Mark.Kind.LAY : Mark.Kind.LIFT);
         double marked = 0;
         for (Mark mark : marks) {
             double area = Math.abs(RingFit.area(mark.outline()));
@@ -144,10 +143,14 @@ public final class FirstPass {
     }
 
     /** The share of dark for a split, before curves are fitted. */
-    private double area(double split) {
+    private double share(double split) {
         double border = MunsellValue.luminance(split);
+        return share(dark(border), border);
+    }
+
+    private double share(boolean[] dark, double border) {
         double area = 0;
-        for (Ring ring : Contours.round(lattice, dark(border), border, true)) {
+        for (Ring ring : Contours.round(lattice, dark, border, true)) {
             area += ring.area();
         }
         return area / lattice.ratio();

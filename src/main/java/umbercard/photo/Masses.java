@@ -2,11 +2,8 @@ package umbercard.photo;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
-import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
 import java.util.PriorityQueue;
 import java.util.Set;
 
@@ -77,76 +74,79 @@ final class Masses {
     }
 
     private void merge(int most, double least) {
-        Map<Integer, Mass> masses = measure();
+        int[] index = new int[dark.length];
+        Mass[] of = measure(index);
         PriorityQueue<Mass> smallest = new PriorityQueue<>(
                 Comparator.<Mass>comparingDouble(mass -> mass.area).thenComparingInt(mass -> mass.id));
-        smallest.addAll(masses.values());
-        while (masses.size() > 1) {
+        smallest.addAll(List.of(of));
+        int count = of.length;
+        while (count > 1) {
             Mass mass = smallest.remove();
-            if (masses.get(mass.id) != mass) {
+            if (of[mass.id] != mass) {
                 continue;
             }
-            if (masses.size() <= most && mass.area >= least) {
+            if (count <= most && mass.area >= least) {
                 break;
             }
-            smallest.add(giveIn(mass, masses));
+            count -= mass.neighbors.size();
+            smallest.add(giveIn(mass, of));
         }
         for (int node = 0; node < dark.length; node++) {
-            dark[node] = mass(masses, node).dark;
+            dark[node] = of[index[node]].dark;
         }
     }
 
-    private Mass mass(Map<Integer, Mass> masses, int node) {
-        return masses.computeIfAbsent(find(node), id -> new Mass(id, dark[id]));
-    }
-
-    private Map<Integer, Mass> measure() {
-        Map<Integer, Mass> masses = new HashMap<>();
+    /** The masses in the order of their first nodes; {@code index} tells each node's. */
+    private Mass[] measure(int[] index) {
+        List<Mass> masses = new ArrayList<>();
+        for (int node = 0; node < dark.length; node++) {
+            int root = find(node);
+            if (root == node) {
+                masses.add(new Mass(masses.size(), dark[node]));
+                index[node] = masses.size() - 1;
+            } else {
+                // A root is the first of its nodes, so it has its number by now.
+                index[node] = index[root];
+            }
+            masses.get(index[node]).area += lattice.weight(node);
+        }
+        Mass[] of = masses.toArray(Mass[]::new);
         int columns = lattice.columns();
         for (int node = 0; node < dark.length; node++) {
-            Mass mass = mass(masses, node);
-            mass.area += lattice.weight(node);
             if (node % columns + 1 < columns) {
-                meet(mass, mass(masses, node + 1));
+                meet(of[index[node]], of[index[node + 1]]);
             }
             if (node + columns < dark.length) {
-                meet(mass, mass(masses, node + columns));
+                meet(of[index[node]], of[index[node + columns]]);
             }
         }
-        return masses;
+        return of;
     }
 
     private static void meet(Mass one, Mass other) {
         if (one.dark != other.dark) {
-            one.neighbors.add(other.id);
-            other.neighbors.add(one.id);
+            one.neighbors.add(other);
+            other.neighbors.add(one);
         }
     }
 
-    /** The mass takes the other value and becomes one with its neighbors. */
-    private Mass giveIn(Mass mass, Map<Integer, Mass> masses) {
-        List<Mass> parts = new ArrayList<>(List.of(mass));
-        for (int id : mass.neighbors) {
-            parts.add(of(masses, id));
-        }
-        Mass whole = new Mass(parts.stream().mapToInt(part -> part.id).min().orElseThrow(), !mass.dark);
+    /** The mass takes the other value and becomes one with its neighbors, in its own place and theirs. */
+    private static Mass giveIn(Mass mass, Mass[] of) {
+        Mass whole = new Mass(mass.id, !mass.dark);
+        List<Mass> parts = new ArrayList<>(mass.neighbors);
+        parts.add(mass);
         for (Mass part : parts) {
             whole.area += part.area;
             whole.neighbors.addAll(part.neighbors);
-            parent[part.id] = whole.id;
-            masses.remove(part.id);
+            whole.places.addAll(part.places);
         }
-        parts.forEach(part -> whole.neighbors.remove(part.id));
-        for (int id : whole.neighbors) {
-            parts.forEach(part -> of(masses, id).neighbors.remove(part.id));
-            of(masses, id).neighbors.add(whole.id);
+        parts.forEach(whole.neighbors::remove);
+        for (Mass other : whole.neighbors) {
+            parts.forEach(other.neighbors::remove);
+            other.neighbors.add(whole);
         }
-        masses.put(whole.id, whole);
+        whole.places.forEach(place -> of[place] = whole);
         return whole;
-    }
-
-    private static Mass of(Map<Integer, Mass> masses, int id) {
-        return Objects.requireNonNull(masses.get(id));
     }
 
     private int find(int node) {
@@ -164,16 +164,18 @@ final class Masses {
         parent[Math.max(first, second)] = Math.min(first, second);
     }
 
-    /** A connected region of one value, known by the first of its nodes. */
+    /** A connected region of one value; regions that became one share their places in the list. */
     private static final class Mass {
         final int id;
         final boolean dark;
-        final Set<Integer> neighbors = new HashSet<>();
+        final Set<Mass> neighbors = new LinkedHashSet<>();
+        final List<Integer> places = new ArrayList<>();
         double area;
 
         Mass(int id, boolean dark) {
             this.id = id;
             this.dark = dark;
+            places.add(id);
         }
     }
 }

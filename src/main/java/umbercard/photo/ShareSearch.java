@@ -1,7 +1,11 @@
 package umbercard.photo;
 
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.function.DoubleFunction;
 import java.util.function.DoubleUnaryOperator;
+import umbercard.color.MunsellValue;
 import umbercard.picture.ValueField;
 
 /**
@@ -15,7 +19,8 @@ final class ShareSearch {
     private static final int HALVINGS = 14;
     private static final int CORRECTIONS = 3;
 
-    private final ValueField field;
+    private final float[] ordered;
+    private final Map<Double, Double> known = new HashMap<>();
     private final DoubleFunction<FirstPass.Traced> trace;
     private final DoubleUnaryOperator shareAt;
     private double bestSplit;
@@ -27,7 +32,8 @@ final class ShareSearch {
      * @param shareAt the share of dark for a split before curves are fitted, more quickly
      */
     ShareSearch(ValueField field, DoubleFunction<FirstPass.Traced> trace, DoubleUnaryOperator shareAt) {
-        this.field = field;
+        ordered = field.luminance().clone();
+        Arrays.sort(ordered);
         this.trace = trace;
         this.shareAt = shareAt;
     }
@@ -90,12 +96,20 @@ final class ShareSearch {
 
     /** How far the share at a quantile's split is over the wish; the best split is kept. */
     private double off(double quantile, double wished) {
-        double split = Values.splitForShare(field, quantile);
-        double share = shareAt.applyAsDouble(split);
+        double split = splitAt(quantile);
+        double share = known.computeIfAbsent(split, shareAt::applyAsDouble);
         if (Math.abs(share - wished) < Math.abs(bestShare - wished)) {
             bestShare = share;
             bestSplit = split;
         }
         return share - wished;
+    }
+
+    private double splitAt(double quantile) {
+        int below = (int) Math.round(quantile * ordered.length);
+        if (below == 0 || below == ordered.length) {
+            return below == 0 ? 0 : 10;
+        }
+        return MunsellValue.ofLuminance(((double) ordered[below - 1] + ordered[below]) / 2);
     }
 }
