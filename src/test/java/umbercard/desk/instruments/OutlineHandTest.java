@@ -222,7 +222,7 @@ class OutlineHandTest {
         @Test
         void thePreviewStaysSmallHoweverLongTheLine() {
             Script script = laying().press(0.1, 0.1);
-            for (int i = 0; i < 20_000; i++) {
+            for (int i = 0; i < 4_000; i++) {
                 script.drag(0.7 + 0.5 * Math.cos(i * 0.37), 0.5 + 0.4 * Math.sin(i * 0.2));
             }
             assertThat(script.asIf().marks().get(0).outline().nodes().size()).isLessThan(330);
