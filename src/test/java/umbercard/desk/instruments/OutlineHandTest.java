@@ -97,7 +97,8 @@ class OutlineHandTest {
 
         @Test
         void aSlowSecondClickOnACornerSetsNoOther() {
-            assertThat(corners(square().click(0.3, 0.8).key("enter"))).hasSize(4);
+            assertThat(corners(square().click(0.3 + 0.6 * Script.PIXEL, 0.8).key("enter")))
+                    .hasSize(4);
         }
 
         @Test
