@@ -49,11 +49,12 @@ public final class Latest<Q, A> {
         this.work = work;
         this.deliver = deliver;
         this.deliverOn = deliverOn;
-        ThreadPoolExecutor one = new ThreadPoolExecutor(1, 1, 2, TimeUnit.SECONDS, new LinkedBlockingQueue<>(), task -> {
-            Thread thread = new Thread(task, name);
-            thread.setDaemon(true);
-            return thread;
-        });
+        ThreadPoolExecutor one =
+                new ThreadPoolExecutor(1, 1, 2, TimeUnit.SECONDS, new LinkedBlockingQueue<>(), task -> {
+                    Thread thread = new Thread(task, name);
+                    thread.setDaemon(true);
+                    return thread;
+                });
         one.allowCoreThreadTimeOut(true);
         this.worker = one;
     }

@@ -154,17 +154,6 @@ final class StripRenderer extends JLabel implements ListCellRenderer<ColorNote> 
     private String clipped(FontMetrics metrics, String words, int width) {
         var room = new Rectangle(0, 0, Math.max(0, width), metrics.getHeight());
         return SwingUtilities.layoutCompoundLabel(
-                this,
-                metrics,
-                words,
-                null,
-                CENTER,
-                LEFT,
-                CENTER,
-                LEFT,
-                room,
-                new Rectangle(),
-                new Rectangle(),
-                0);
+                this, metrics, words, null, CENTER, LEFT, CENTER, LEFT, room, new Rectangle(), new Rectangle(), 0);
     }
 }
