@@ -29,7 +29,7 @@ final class PluginsCommand implements Runnable {
         DOORS.forEach(door -> list(door.getSimpleName(), Plugins.find(door, Ranked.ORDER)));
     }
 
-    private void list(String door, Plugins<? extends Ranked> plugins) {
+    void list(String door, Plugins<? extends Ranked> plugins) {
         out.println(Words.say("cli.plugins." + door));
         for (Ranked plugin : plugins.on()) {
             out.println(Words.say(
