@@ -128,14 +128,14 @@ class StudyFileTest {
         Path missing = folder.resolve("gone.json");
         assertThatThrownBy(() -> StudyFile.read(missing))
                 .isInstanceOf(Trouble.class)
-                .hasMessage(missing + " is not there. Look for it in another folder.");
+                .hasMessage(missing + " is not there; look for it in another folder.");
     }
 
     @Test
     void aFolderIsSaid() {
         assertThatThrownBy(() -> StudyFile.read(folder))
                 .isInstanceOf(Trouble.class)
-                .hasMessage(folder + " is a folder. Choose a file inside it.");
+                .hasMessage(folder + " is a folder; choose a file inside it.");
     }
 
     @Test
