@@ -126,16 +126,10 @@ final class TabCardRenderer extends JLabel implements ListCellRenderer<Thumbnail
         upper.clip(new Rectangle2D.Float(0, 0, getWidth(), scale * (foot + 2)));
         upper.setColor(Theme.color("Umbercard.ink"));
         upper.fill(head);
+        upper.setColor(Theme.color("Umbercard.shownEdge"));
+        upper.setStroke(new BasicStroke(1));
+        upper.draw(head);
         upper.dispose();
-        if (focused) {
-            g.setColor(Theme.color("Umbercard.valueFive"));
-            g.setStroke(new BasicStroke(1));
-            g.draw(new Rectangle2D.Float(
-                    scale * (1 + TabCard.PULLED) + 3.5f,
-                    scale * (foot + 2) + 3.5f,
-                    scale * card.cardWidth() - 7,
-                    scale * (card.height() - foot - 12) - 7));
-        }
     }
 
     private void paintWords(Graphics g, TabCard card, float pulled) {
@@ -146,6 +140,10 @@ final class TabCardRenderer extends JLabel implements ListCellRenderer<Thumbnail
         g.setFont(font);
         g.setColor(Theme.color(shown ? "Umbercard.paper" : "Umbercard.ink"));
         say(g, metrics, thumbnail.name(), tab.x, baseline, tab.width);
+        if (shown && focused) {
+            int margin = UIScale.scale(TAB_MARGIN);
+            g.fillRect(tab.x + margin, baseline + UIScale.scale(2), tab.width - 2 * margin, UIScale.scale(1));
+        }
         if (isChosen()) {
             g.setColor(Theme.color("Umbercard.onSurround"));
             int left = tab.x + tab.width + UIScale.scale(2);
