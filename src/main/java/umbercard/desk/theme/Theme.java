@@ -2,6 +2,7 @@ package umbercard.desk.theme;
 
 import com.formdev.flatlaf.FlatLaf;
 import com.formdev.flatlaf.fonts.inter.FlatInterFont;
+import com.formdev.flatlaf.util.FontUtils;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Color;
 import java.awt.Font;
@@ -9,7 +10,6 @@ import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import javax.swing.UIManager;
-import javax.swing.plaf.FontUIResource;
 
 /** Colors and type of the window, by name. Every color of a panel stands in a properties file beside this class. */
 public final class Theme {
@@ -28,7 +28,7 @@ public final class Theme {
         ClassLoader loader = Theme.class.getClassLoader();
         UIManager.put("ClassLoader", FlatLaf.class.getClassLoader());
         FlatLaf.registerCustomDefaultsSource(FOLDER, loader);
-        FlatInterFont.install();
+        FlatInterFont.installLazy();
         setFont(SIZE);
         setFont(SIZE * UIScale.getUserScaleFactor());
         FlatLaf.setPreferredLightFontFamily(FlatInterFont.FAMILY_LIGHT);
@@ -39,7 +39,7 @@ public final class Theme {
 
     /** As a default of the program, not of the theme: the theme's would be stretched to the size of the desktop's font. */
     private static void setFont(float size) {
-        UIManager.put("defaultFont", new FontUIResource(FlatInterFont.FAMILY, Font.PLAIN, Math.round(size)));
+        UIManager.put("defaultFont", FontUtils.getCompositeFont(FlatInterFont.FAMILY, Font.PLAIN, Math.round(size)));
     }
 
     /**
