@@ -34,9 +34,9 @@ public final class StackPanel extends JPanel {
         scroller.setOpaque(false);
         scroller.getViewport().setOpaque(false);
         add(scroller, "w 132!");
-        add(word("another", this::addEmpty), "gaptop 4");
-        add(copy, "split 2");
-        add(choose, "gapleft 4");
+        add(word("another", this::addEmpty), "gaptop 4, pad 0 -5 0 -5");
+        add(copy, "split 2, pad 0 -5 0 -5");
+        add(choose, "gapleft 4, pad 0 -5 0 -5");
         session.listen(this::changed);
         follow();
     }
