@@ -139,7 +139,10 @@ public final class ColorNotesFace implements Face {
             if (layout.guidesInHead()) {
                 right = fromRight(drawing, Words.say("cards.notes.guides"), right, y, quiet);
             }
-            String words = setting.shortened(study.title(), right - look.number("margin"), title);
+            double room = right - look.number("margin");
+            // With nothing to its right the title may have its tenth to spare from the margin.
+            double wide = right < layout.right() ? room : room + look.number("margin") - 1;
+            String words = setting.shortened(study.title(), Math.min(Setting.SLACK * room, wide), title);
             put(drawing, words, look.number("margin"), y, title);
         }
 

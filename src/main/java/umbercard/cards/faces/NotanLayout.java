@@ -19,6 +19,9 @@ final class NotanLayout {
     /** Larger type for the concept must leave the picture this share of its width. */
     private static final double WORTH = 0.9;
 
+    /** Figures under the picture rather than beside it must leave it this share of its width. */
+    private static final double WORTH_CLOSING = 0.88;
+
     private final Size card;
     private final double ratio;
     private final Look look;
@@ -66,21 +69,35 @@ final class NotanLayout {
     }
 
     private Optional<Places> largest(String concept, double points, double least) {
+        Optional<Places> stacked = largest(least, across -> below(across, concept, points));
+        if (!landscape()) {
+            return stacked;
+        }
+        Optional<Places> under = largest(least, across -> beside(across, concept, points, true));
+        Optional<Places> foot = largest(least, across -> beside(across, concept, points, false));
+        // Figures under the picture close the card off below, which is worth a little of the picture.
+        Optional<Places> column = preferred(under, foot, WORTH_CLOSING);
+        return preferred(column, stacked, 1);
+    }
+
+    private Optional<Places> largest(double least, DoubleFunction<Optional<Places>> way) {
         double most = Math.floor(Math.min(width(), ratio * height()) / STEP) * STEP;
-        for (double wide = most; wide >= least; wide -= STEP) {
-            double across = wide;
-            Stream<Optional<Places>> ways = landscape()
-                    ? Stream.of(
-                            beside(across, concept, points, true),
-                            beside(across, concept, points, false),
-                            below(across, concept, points))
-                    : Stream.of(below(across, concept, points));
-            Optional<Places> found = ways.flatMap(Optional::stream).findFirst();
+        for (double across = most; across >= least; across -= STEP) {
+            Optional<Places> found = way.apply(across);
             if (found.isPresent()) {
                 return found;
             }
         }
         return Optional.empty();
+    }
+
+    /** The first, if its picture has at least this share of the second's width; else the second. */
+    private static Optional<Places> preferred(Optional<Places> first, Optional<Places> second, double share) {
+        boolean better = first.isPresent()
+                && (second.isEmpty()
+                        || first.get().picture().width()
+                                >= share * second.get().picture().width());
+        return better ? first : second;
     }
 
     /** The words in a column to the right; the figures under the picture, or at the foot of the column. */
@@ -113,8 +130,11 @@ final class NotanLayout {
     /** All in one column: picture, figures, words. */
     private Optional<Places> below(double across, String concept, double points) {
         Box picture = new Box(margin(), margin(), across, across / ratio);
-        return figures.apply(across).height(width()).flatMap(tall -> {
-            Box numbers = new Box(margin(), picture.bottom() + look.number("figureGap"), width(), tall);
+        Figures set = figures.apply(across);
+        // As wide as the picture, unless they would need more lines for it.
+        double wide = set.height(across).equals(set.height(width())) ? across : width();
+        return set.height(wide).flatMap(tall -> {
+            Box numbers = new Box(margin(), picture.bottom() + look.number("figureGap"), wide, tall);
             Box words = words(margin(), numbers.bottom() + look.number("gap"), width(), concept, points);
             return words.bottom() <= margin() + height() + 1e-9
                     ? Optional.of(places(picture, numbers, words, concept, points))
@@ -135,12 +155,12 @@ final class NotanLayout {
 
     private Block heading(double width) {
         Style style = Style.medium(look.number("titlePoints"));
-        return new Block(setting.lines(title, width, style), style, setting.type());
+        return new Block(setting.balanced(title, width, style), style, setting.type());
     }
 
     private Block said(double width, String concept, double points) {
         Style style = Style.regular(points);
-        List<String> lines = setting.lines(concept, width, style);
+        List<String> lines = setting.balanced(concept, width, style);
         return new Block(lines, style, setting.type());
     }
 

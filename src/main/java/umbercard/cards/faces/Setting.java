@@ -12,6 +12,10 @@ import umbercard.door.Type;
  */
 record Setting(Type type) {
     static final double SLACK = 1.1;
+
+    /** How nearly lines are balanced, in millimeters. */
+    private static final double CLOSE = 0.5;
+
     private static final String ELLIPSIS = "…";
 
     /** The words on one line: runs of spaces and line ends become one space. */
@@ -44,6 +48,24 @@ record Setting(Type type) {
             start = end;
         }
         return lines;
+    }
+
+    /** The words in as few lines as fit the width, broken so that the lines are about equally long. */
+    List<String> balanced(String words, double width, Style style) {
+        List<String> best = lines(words, width, style);
+        double enough = width;
+        double tight = 0;
+        while (best.size() > 1 && enough - tight > CLOSE) {
+            double middle = (tight + enough) / 2;
+            List<String> tried = lines(words, middle, style);
+            if (tried.size() <= best.size()) {
+                best = tried;
+                enough = middle;
+            } else {
+                tight = middle;
+            }
+        }
+        return best;
     }
 
     private int lineEnd(String text, int start, double width, Style style) {
