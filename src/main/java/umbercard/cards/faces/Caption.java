@@ -61,9 +61,14 @@ record Caption(String name, String zone, String purpose, String direction, Strin
         return lines;
     }
 
+    /** Direction and touch in the fewest words. */
+    String strokes() {
+        return Words.say("cards.notes.touch.short", direction, touch);
+    }
+
     private List<String> strokes(Setting setting, Style style, double width, boolean spare) {
         String whole = Words.say("cards.notes.touch", direction, touch);
-        String brief = Words.say("cards.notes.touch.short", direction, touch);
+        String brief = strokes();
         if (setting.fits(whole, width, style)) {
             return List.of(whole);
         }

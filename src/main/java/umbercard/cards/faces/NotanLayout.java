@@ -1,10 +1,9 @@
 package umbercard.cards.faces;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
-import java.util.stream.Stream;
 import umbercard.door.Look;
+import umbercard.door.Type;
 import umbercard.geometry.Size;
 
 /**
@@ -25,41 +24,54 @@ final class NotanLayout {
     private final Size card;
     private final double ratio;
     private final Look look;
-    private final Setting setting;
+    private final Type type;
     private final DoubleFunction<Figures> figures;
-    private final String title;
+    private final Paragraph title;
+    private final String concept;
 
     /**
      * @param ratio the opening's width divided by its height
      * @param figures the figures beside a picture that is so many millimeters wide
      */
-    NotanLayout(Size card, double ratio, Look look, Setting setting, DoubleFunction<Figures> figures, String title) {
+    NotanLayout(
+            Size card,
+            double ratio,
+            Look look,
+            Type type,
+            DoubleFunction<Figures> figures,
+            String title,
+            String concept) {
         this.card = card;
         this.ratio = ratio;
         this.look = look;
-        this.setting = setting;
+        this.type = type;
         this.figures = figures;
-        this.title = title;
+        this.title = new Paragraph(title, Style.medium(look.number("titlePoints")), type);
+        this.concept = concept;
     }
 
-    /** Where everything goes; the figures and the words are as wide as their boxes. */
-    record Places(Box picture, Box figures, Box words, Block title, Block concept) {}
+    /** Where everything goes; the figures and the words are to be set as wide as their boxes. */
+    record Places(Box picture, Box figures, Box words, Paragraph title, Paragraph concept) {}
 
-    /** The best layout with this concept; empty if not even the smallest picture leaves room for the words. */
-    Optional<Places> with(String concept) {
+    /** The best layout; empty if not even the smallest picture leaves room for the words. */
+    Optional<Places> best() {
         double least = look.number("conceptPoints");
-        Optional<Places> plain = largest(concept, least, look.number("pictureLeast") * ideal());
+        Optional<Places> plain = largest(saying(least), look.number("pictureLeast") * ideal());
         if (plain.isEmpty()) {
             return plain;
         }
         double worth = WORTH * plain.get().picture().width();
         for (double points = look.number("conceptPointsMost"); points > least; points--) {
-            Optional<Places> larger = largest(concept, points, worth);
+            Optional<Places> larger = largest(saying(points), worth);
             if (larger.isPresent()) {
                 return larger;
             }
         }
         return plain;
+    }
+
+    private Paragraph saying(double points) {
+        return new Paragraph(concept, Style.regular(points), type);
     }
 
     /** The width of the picture if there were next to nothing to say. */
@@ -68,13 +80,13 @@ final class NotanLayout {
         return Math.min(across, ratio * height());
     }
 
-    private Optional<Places> largest(String concept, double points, double least) {
-        Optional<Places> stacked = largest(least, across -> below(across, concept, points));
+    private Optional<Places> largest(Paragraph said, double least) {
+        Optional<Places> stacked = largest(least, across -> below(across, said));
         if (!landscape()) {
             return stacked;
         }
-        Optional<Places> under = largest(least, across -> beside(across, concept, points, true));
-        Optional<Places> foot = largest(least, across -> beside(across, concept, points, false));
+        Optional<Places> under = largest(least, across -> beside(across, said, true));
+        Optional<Places> foot = largest(least, across -> beside(across, said, false));
         // Figures under the picture close the card off below, which is worth a little of the picture.
         Optional<Places> column = preferred(under, foot, WORTH_CLOSING);
         return preferred(column, stacked, 1);
@@ -101,67 +113,48 @@ final class NotanLayout {
     }
 
     /** The words in a column to the right; the figures under the picture, or at the foot of the column. */
-    private Optional<Places> beside(double across, String concept, double points, boolean figuresUnder) {
+    private Optional<Places> beside(double across, Paragraph said, boolean figuresUnder) {
         double gap = look.number("gap");
         double column = width() - across - gap;
-        if (column < look.number("columnLeast")) {
-            return Optional.empty();
-        }
         Box picture = new Box(margin(), margin(), across, across / ratio);
-        Box words = words(picture.right() + gap, margin(), column, concept, points);
-        double figuresWidth = figuresUnder ? across : column;
-        Optional<Double> tall = figures.apply(across).height(figuresWidth);
-        if (tall.isEmpty()) {
+        if (column < look.number("columnLeast") || !onCard(picture)) {
             return Optional.empty();
         }
-        double foot = margin() + height();
-        Box numbers;
-        if (figuresUnder) {
-            numbers = new Box(margin(), picture.bottom() + look.number("figureGap"), across, tall.get());
-        } else {
-            // Level with the picture's foot, unless the words reach so far down.
-            double lowest = Math.max(picture.bottom(), words.bottom() + gap + tall.get());
-            numbers = new Box(words.left(), lowest - tall.get(), column, tall.get());
-        }
-        boolean fits = Stream.of(picture, words, numbers).allMatch(box -> box.bottom() <= foot + 1e-9);
-        return fits ? Optional.of(places(picture, numbers, words, concept, points)) : Optional.empty();
+        return figures.apply(across).height(figuresUnder ? across : column).flatMap(tall -> {
+            Box words = words(picture.right() + gap, margin(), column, said);
+            // At the column's foot they are level with the picture's, unless the words reach so far down.
+            double lowest = Math.max(picture.bottom(), words.bottom() + gap + tall);
+            Box numbers = figuresUnder
+                    ? new Box(margin(), picture.bottom() + look.number("figureGap"), across, tall)
+                    : new Box(words.left(), lowest - tall, column, tall);
+            return onCard(words) && onCard(numbers)
+                    ? Optional.of(new Places(picture, numbers, words, title, said))
+                    : Optional.empty();
+        });
     }
 
     /** All in one column: picture, figures, words. */
-    private Optional<Places> below(double across, String concept, double points) {
+    private Optional<Places> below(double across, Paragraph said) {
         Box picture = new Box(margin(), margin(), across, across / ratio);
         Figures set = figures.apply(across);
         // As wide as the picture, unless they would need more lines for it.
         double wide = set.height(across).equals(set.height(width())) ? across : width();
         return set.height(wide).flatMap(tall -> {
             Box numbers = new Box(margin(), picture.bottom() + look.number("figureGap"), wide, tall);
-            Box words = words(margin(), numbers.bottom() + look.number("gap"), width(), concept, points);
-            return words.bottom() <= margin() + height() + 1e-9
-                    ? Optional.of(places(picture, numbers, words, concept, points))
-                    : Optional.empty();
+            Box words = words(margin(), numbers.bottom() + look.number("gap"), width(), said);
+            return onCard(words) ? Optional.of(new Places(picture, numbers, words, title, said)) : Optional.empty();
         });
     }
 
-    private Box words(double left, double top, double width, String concept, double points) {
-        Block heading = heading(width);
-        Block said = said(width, concept, points);
-        double between = heading.lines().isEmpty() || said.lines().isEmpty() ? 0 : look.number("titleGap");
-        return new Box(left, top, width, heading.height() + between + said.height());
+    private boolean onCard(Box box) {
+        return box.bottom() <= margin() + height() + 1e-9;
     }
 
-    private Places places(Box picture, Box numbers, Box words, String concept, double points) {
-        return new Places(picture, numbers, words, heading(words.width()), said(words.width(), concept, points));
-    }
-
-    private Block heading(double width) {
-        Style style = Style.medium(look.number("titlePoints"));
-        return new Block(setting.balanced(title, width, style), style, setting.type());
-    }
-
-    private Block said(double width, String concept, double points) {
-        Style style = Style.regular(points);
-        List<String> lines = setting.balanced(concept, width, style);
-        return new Block(lines, style, setting.type());
+    private Box words(double left, double top, double width, Paragraph said) {
+        Block heading = title.block(width);
+        Block concept = said.block(width);
+        double between = heading.lines().isEmpty() || concept.lines().isEmpty() ? 0 : look.number("titleGap");
+        return new Box(left, top, width, heading.height() + between + concept.height());
     }
 
     private boolean landscape() {

@@ -20,27 +20,31 @@ final class NotesLayout {
     private final StripForm form;
 
     /**
-     * @param labels the width that the widest number or place needs
-     * @param head the width of the title with a number of cards beside it
+     * What a study's notes need across, with the tenth to spare.
+     *
+     * @param labels the widest number or place
+     * @param strokes the widest words for strokes, in their brief form
+     * @param head the title with a number of cards beside it
      */
-    NotesLayout(Size card, Look look, Setting setting, String concept, double labels, double head) {
+    record Needs(double labels, double strokes, double head) {}
+
+    NotesLayout(Size card, Look look, Setting setting, String concept, Needs needs) {
         this.card = card;
         this.look = look;
         this.setting = setting;
         Style style = Style.regular(look.number("conceptPoints"));
-        this.concept = new Block(setting.balanced(concept, width(), style), style, setting.type());
-        guidesInHead = head + look.number("columnGap") + guidesWidth() <= width();
+        this.concept = new Paragraph(concept, style, setting.type()).balanced(width());
+        guidesInHead = needs.head() + look.number("columnGap") + guidesWidth() <= width();
         double gap = columnGap();
         boolean two = card.width() > card.height() && (width() - gap) / 2 >= look.number("stripLeast");
         columns = two ? 2 : 1;
         double each = (width() - (columns - 1) * gap) / columns;
-        StripForm three = StripForm.of(each, labels, 3, look);
-        StripForm four = StripForm.of(each, labels, 4, look);
-        boolean cramped = three.words() < look.number("wordsNarrow");
+        StripForm three = StripForm.of(each, needs.labels(), 3, look);
+        StripForm four = StripForm.of(each, needs.labels(), 4, look);
         double height = stripsHeight();
-        form = cramped && four.rows(height) == three.rows(height)
-                ? four.spread(height, look.number("lineMore") / 4)
-                : three;
+        boolean free = three.words() < look.number("wordsNarrow") && four.rows(height) == three.rows(height);
+        boolean needed = needs.strokes() > three.widest(look.number("columnGap"));
+        form = free || needed ? four.spread(height, look.number("lineMore") / 4) : three;
     }
 
     /** Where one note goes; {@code session} where the word for a new session stands over it. */

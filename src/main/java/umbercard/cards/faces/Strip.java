@@ -34,6 +34,11 @@ final class Strip {
                 setting.width(Integer.toString(number), key()), setting.width(place(), Style.regular(key().points())));
     }
 
+    /** The width that the words for the strokes need at least. */
+    double strokes() {
+        return setting.width(caption.strokes(), Style.medium(look.number("wordsPoints")));
+    }
+
     private Style key() {
         return Style.medium(look.number("keyPoints"));
     }
@@ -91,9 +96,7 @@ final class Strip {
         Style name = Style.medium(look.number("wordsPoints"));
         Style rest = Style.regular(look.number("wordsPoints"));
         double room = form.words() - Setting.SLACK * valueWidth - look.number("wordsGap");
-        // Nothing else ends so far out on the other lines: the tenth to spare may be had from the gap beside the strip.
-        double wide = Math.min(Setting.SLACK * form.words(), form.words() + look.number("columnGap") - 1);
-        List<String> lines = caption.lines(setting, name, room, wide, form.lines());
+        List<String> lines = caption.lines(setting, name, room, form.widest(look.number("columnGap")), form.lines());
         double leading = (form.tall() - type.capHeight(key().points())) / (form.lines() - 1);
         for (int i = 0; i < lines.size(); i++) {
             put(drawing, lines.get(i), left, first + i * leading, i == 0 ? name : rest);

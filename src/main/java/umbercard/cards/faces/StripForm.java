@@ -48,6 +48,15 @@ record StripForm(
         return labels + printed + rub + gap + words;
     }
 
+    /**
+     * The room for words that nothing else stands beside: the tenth to spare may be had from the gap next to the strip.
+     *
+     * @param columnGap how wide that is at least
+     */
+    double widest(double columnGap) {
+        return Math.min(Setting.SLACK * words, words + columnGap - 1);
+    }
+
     /** The same with the strips set further apart, where a height leaves room, by {@code most} millimeters or less. */
     StripForm spread(double height, double most) {
         int gaps = rows(height) - 1;
