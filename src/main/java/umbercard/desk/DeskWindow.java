@@ -5,7 +5,6 @@ import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
 import javax.swing.JFrame;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import umbercard.desk.canvas.NotanCard;
@@ -40,6 +39,11 @@ public final class DeskWindow extends JFrame {
         setDefaultCloseOperation(DO_NOTHING_ON_CLOSE);
         addWindowListener(new WindowAdapter() {
             @Override
+            public void windowOpened(WindowEvent event) {
+                notanCard.requestFocusInWindow();
+            }
+
+            @Override
             public void windowClosing(WindowEvent event) {
                 files.close();
             }
@@ -66,42 +70,34 @@ public final class DeskWindow extends JFrame {
     }
 
     private JPanel content(InstrumentBar instruments, WorkStrip work, BoxChoosing boxes, Plugins<Reading> readings) {
-        JPanel desk = new JPanel(new MigLayout(
-                "insets 10 14 14 14, fill, hidemode 3",
-                "[132!]16[grow, fill]20[392:432:432, fill]",
-                "[]10[grow, fill]8[]4[]12[118!, fill]"));
+        JPanel desk = new JPanel(
+                new MigLayout("insets 10 14 12 14, fill, wrap 1", "[grow, fill]", "[]10[grow, fill]12[116!, fill]"));
         desk.setName("desk-content");
-        JPanel top = new JPanel(new MigLayout("insets 0, fillx", "[grow, fill]24[]", "[]"));
-        top.setOpaque(false);
-        top.add(new ConceptField(session), "growx, wmin 200");
-        top.add(facts(), "aligny top, gaptop 8");
-        desk.add(top, "span, growx, wrap");
-        desk.add(new StackPanel(session), "spany 3, growy");
-        desk.add(notanCard, "grow");
-        desk.add(new ColorCard(session, boxes::ask), "spany 3, growy, wrap");
-        desk.add(instruments, "skip 1, split 2, growx 0");
-        desk.add(work, "gapleft push, wrap");
-        desk.add(new ReferenceRules(session, notanCard), "skip 1, growx 0, wrap");
-        desk.add(new LedgerPanel(session, readings, notanCard::look), "span, growx");
+        desk.add(new ConceptField(session), "wmin 0");
+        JPanel middle = clear("fill", "[132!, fill]16[grow, fill]20[432!, fill]", "[grow, fill]");
+        middle.add(new StackPanel(session));
+        middle.add(card(instruments, work));
+        middle.add(new ColorCard(session, boxes::ask));
+        desk.add(middle);
+        desk.add(new LedgerPanel(session, readings, notanCard::look), "wmin 0");
         return desk;
     }
 
-    private JLabel facts() {
-        JLabel facts = new JLabel();
-        facts.setName("facts");
-        Runnable fill = () -> facts.setText(Words.say(
-                "desk.facts",
-                session.study().title(),
-                session.study().surface().width(),
-                session.study().surface().height(),
-                Words.say("trade.unit." + session.study().surface().unit().key())));
-        session.listen(change -> {
-            if (change == Change.STUDY) {
-                fill.run();
-            }
-        });
-        fill.run();
-        return facts;
+    private JPanel card(InstrumentBar instruments, WorkStrip work) {
+        JPanel card = clear("fill, wrap 1", "[grow, fill]", "[grow, fill]8[]2[]");
+        card.add(notanCard, "wmin 320, hmin 220");
+        JPanel words = clear("fillx", "[][grow, right]", "[]");
+        words.add(instruments);
+        words.add(work);
+        card.add(words);
+        card.add(new ReferenceRules(session, notanCard), "growx 0");
+        return card;
+    }
+
+    private static JPanel clear(String layout, String columns, String rows) {
+        JPanel panel = new JPanel(new MigLayout("insets 0, " + layout, columns, rows));
+        panel.setOpaque(false);
+        return panel;
     }
 
     private void entitle() {

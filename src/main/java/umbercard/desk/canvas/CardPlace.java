@@ -12,21 +12,21 @@ import umbercard.geometry.Size;
  * @param frame the frame's rectangle on it
  */
 record CardPlace(Rectangle2D card, Rectangle2D frame) {
+    /** Pixels that the card's lower edge takes. */
+    private static final double EDGE = 2;
+
     /** Margin between the card's edge and the frame, and the room for the words below, as shares of the card's height. */
     private static final double MARGIN = 0.045;
 
     private static final double WORDS = 0.09;
 
-    /** The largest card with the largest frame that fits a component, in its middle. */
+    /** The largest card with the largest frame that fits a component, at its top, midway between its sides. */
     static CardPlace in(double width, double height, Size card, double ratio) {
         double scale = Math.min(width / card.width(), height / card.height());
         double cardWidth = card.width() * scale;
         double cardHeight = card.height() * scale;
         Rectangle2D paper = new Rectangle2D.Double(
-                Math.floor((width - cardWidth) / 2),
-                Math.floor((height - cardHeight) / 2),
-                Math.floor(cardWidth),
-                Math.floor(cardHeight));
+                Math.floor((width - cardWidth) / 2), 0, Math.floor(cardWidth), Math.floor(cardHeight) - EDGE);
         double margin = MARGIN * Math.min(cardWidth, cardHeight);
         double words = Math.max(26, WORDS * Math.min(cardWidth, cardHeight));
         double roomWide = Math.max(1, paper.getWidth() - 2 * margin);

@@ -11,7 +11,7 @@ import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.util.List;
 import java.util.Optional;
-import javax.swing.JComponent;
+import javax.swing.JPanel;
 import umbercard.desk.session.Session;
 import umbercard.desk.session.Session.Change;
 import umbercard.desk.theme.PaperCard;
@@ -26,7 +26,7 @@ import umbercard.words.Words;
  * The notan card, which is the canvas: an index card in its true proportions, the faded reference inside the frame, the
  * marks over it. While the pointer is on it darks let the photograph through; at rest they are solid.
  */
-public final class NotanCard extends JComponent {
+public final class NotanCard extends JPanel {
     private static final float WHILE_DRAWING = 0.7f;
 
     /** What is shown of the card while a key is held. */
@@ -49,6 +49,7 @@ public final class NotanCard extends JComponent {
         this.session = session;
         this.handling = new Handling(session);
         setName("notan-card");
+        setOpaque(false);
         setFocusable(true);
         setMinimumSize(new Dimension(320, 220));
         setPreferredSize(new Dimension(660, 440));
