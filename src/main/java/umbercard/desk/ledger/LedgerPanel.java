@@ -102,11 +102,11 @@ public final class LedgerPanel extends JPanel {
 
     private void follow() {
         Optional<Question> now = session.thumbnail().map(thumbnail -> new Question(session.seen(), thumbnail));
+        pages.show(this, now.isPresent() ? FIGURES : EMPTY);
         if (now.equals(asked)) {
             return;
         }
         asked = now;
-        pages.show(this, now.isPresent() ? FIGURES : EMPTY);
         now.ifPresent(question -> {
             worker.ask(question);
             if (!dimming.isRunning()) {

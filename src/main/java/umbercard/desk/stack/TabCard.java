@@ -11,11 +11,11 @@ import java.awt.geom.Rectangle2D;
  * @param height of the whole cell, with the gap below
  */
 record TabCard(float cardWidth, Rectangle2D.Float frame, int height) {
-    /** Width of the stack. */
-    static final int WIDTH = 132;
+    /** Width of the column of cards. */
+    static final int WIDTH = 124;
 
     /** How far the card that is shown is pulled out to the right. */
-    static final float PULLED = 10;
+    static final float PULLED = 8;
 
     static final float TAB = 20;
     static final float TAB_LEFT = 8;
