@@ -51,7 +51,7 @@ public final class References {
     }
 
     /** Where the photograph should lie; empty if its name is none here, or if it is sought from a file that is not there. */
-    static Optional<Path> file(String name, Optional<Path> studyFile) {
+    public static Optional<Path> file(String name, Optional<Path> studyFile) {
         try {
             Path path = Path.of(name);
             if (name.isEmpty() || path.isAbsolute()) {

@@ -85,13 +85,13 @@ class BoxFileTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
-                    ``                                                                | b.json is empty. Open another copy of it.
-                    {                                                                 | b.json is damaged at line 1, column 2. Mend it there in a text editor, or open another copy.
-                    {"format": "umbercard-study", "version": "1.0"}                   | b.json is not a box of sticks. Choose a file that was saved as one.
-                    {"format": "umbercard-box", "version": "2.0", "name": "x"}        | b.json was saved by a newer Umbercard (format 2.0; this one reads 1). Open it with the newer program.
-                    {"format": "umbercard-box", "version": "1.0", "sticks": []}       | b.json: name is missing. Correct it in a text editor, or open another copy.
-                    {"format": "umbercard-box", "version": "1.0", "name": "x"}        | b.json: sticks is missing. Correct it in a text editor, or open another copy.
-                    {"format": "umbercard-box", "version": "1.0", "name": "x", "sticks": {}} | b.json: sticks should be a list in brackets. Correct it in a text editor, or open another copy.
+                    ``                                                                | b.json is empty; open another copy of it.
+                    {                                                                 | b.json is damaged at line 1, column 2; mend it there in a text editor, or open another copy.
+                    {"format": "umbercard-study", "version": "1.0"}                   | b.json is not a box of sticks; choose a file that was saved as one.
+                    {"format": "umbercard-box", "version": "2.0", "name": "x"}        | b.json was saved by a newer Umbercard (format 2.0; this one reads 1); open it with the newer program.
+                    {"format": "umbercard-box", "version": "1.0", "sticks": []}       | b.json: name is missing; correct it in a text editor, or open another copy.
+                    {"format": "umbercard-box", "version": "1.0", "name": "x"}        | b.json: sticks is missing; correct it in a text editor, or open another copy.
+                    {"format": "umbercard-box", "version": "1.0", "name": "x", "sticks": {}} | b.json: sticks should be a list in brackets; correct it in a text editor, or open another copy.
                     """)
     void whatIsNoBoxIsRefusedInOneSentence(String text, String sentence) {
         assertThatThrownBy(() -> BoxFile.parse(text, "b.json"))

@@ -48,7 +48,7 @@ class PathTextTest {
         Outline outline = Outline.polygon(
                 List.of(new Point(1.3529411, 0.9999999), new Point(1.3529412, 0.9999998), new Point(1.2, 1e-7)));
         assertThat(PathText.outline(PathText.of(outline), Optional.of("sss"))).isEqualTo(outline);
-        assertThat(PathText.of(outline)).isEqualTo("M1.3529411 0.9999999L1.3529412 0.9999998L1.2 0.0000001Z");
+        assertThat(PathText.of(outline)).isEqualTo("M1.3529411 .9999999L1.3529412 .9999998L1.2 .0000001Z");
     }
 
     @Test
@@ -68,10 +68,10 @@ class PathTextTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-                    m.25.5l.5 0 0,-.25z             | M0.25 0.5L0.75 0.5L0.75 0.25Z
+                    m.25.5l.5 0 0,-.25z             | M.25 .5L.75 .5L.75 .25Z
                     M0 0H1V1h-1z                    | M0 0L1 0L1 1L0 1Z
                     M 0 0 1 0 1 1 Z                 | M0 0L1 0L1 1Z
-                    M1e-1-.2c0 .5.25 .5.5 0 Z       | M0.1 -0.2C0.1 0.3 0.35 0.3 0.6 -0.2Z
+                    M1e-1-.2c0 .5.25 .5.5 0 Z       | M.1 -.2C.1 .3 .35 .3 .6 -.2Z
                     """)
     void everyWayToWriteMovesLinesAndCubicsIsRead(String written, String plain) {
         assertThat(PathText.of(PathText.outline(written, Optional.empty()))).isEqualTo(plain);

@@ -69,7 +69,7 @@ class ReferencesTest {
         assertThatThrownBy(() -> References.bytes(study("hill.jpg"), Optional.of(studyFile())))
                 .isInstanceOf(Trouble.class)
                 .hasMessage("The photograph " + folder.resolve("hill.jpg")
-                        + " is not there. Put it back, or begin a study from another one.");
+                        + " is not there; put it back, or begin a study from another one.");
         assertThatThrownBy(() -> References.bytes(study("hill\0.jpg"), Optional.of(studyFile())))
                 .isInstanceOf(Trouble.class);
         assertThatThrownBy(() -> References.bytes(carrying(study("hill.jpg"), "%%%"), Optional.of(studyFile())))
@@ -77,7 +77,7 @@ class ReferencesTest {
                 .hasMessageContaining("the copy in the study is damaged");
         assertThatThrownBy(() -> References.bytes(study("x").withReference(Optional.empty()), Optional.of(studyFile())))
                 .isInstanceOf(Trouble.class)
-                .hasMessage("The study \"Hill\" has no photograph yet. Begin a study from one.");
+                .hasMessage("The study \"Hill\" has no photograph yet; begin a study from one.");
     }
 
     @Test

@@ -41,12 +41,12 @@ class StudyFileTest {
     @TempDir
     private Path folder;
 
-    @Property(tries = 150, seed = "20261124", edgeCases = EdgeCasesMode.NONE)
+    @Property(tries = 60, seed = "20261124", edgeCases = EdgeCasesMode.NONE)
     void whatIsWrittenIsReadBackEqual(@ForAll("studies") Study study) throws Trouble {
         assertThat(StudyFile.parse(StudyFile.text(study), "study.json")).isEqualTo(study);
     }
 
-    @Property(tries = 40, seed = "20261124", edgeCases = EdgeCasesMode.NONE)
+    @Property(tries = 20, seed = "20261124", edgeCases = EdgeCasesMode.NONE)
     void theSameStudyIsWrittenTheSame(@ForAll("studies") Study study) throws Trouble {
         String text = StudyFile.text(study);
         assertThat(StudyFile.text(StudyFile.parse(text, "study.json"))).isEqualTo(text);
@@ -128,14 +128,14 @@ class StudyFileTest {
         Path missing = folder.resolve("gone.json");
         assertThatThrownBy(() -> StudyFile.read(missing))
                 .isInstanceOf(Trouble.class)
-                .hasMessage(missing + " is not there. Look for it in another folder.");
+                .hasMessage(missing + " is not there; look for it in another folder.");
     }
 
     @Test
     void aFolderIsSaid() {
         assertThatThrownBy(() -> StudyFile.read(folder))
                 .isInstanceOf(Trouble.class)
-                .hasMessage(folder + " is a folder. Choose a file inside it.");
+                .hasMessage(folder + " is a folder; choose a file inside it.");
     }
 
     @Test

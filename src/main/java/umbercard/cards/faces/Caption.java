@@ -10,8 +10,8 @@ import umbercard.notes.Purposes;
 import umbercard.words.Words;
 
 /**
- * The words of one strip in the lines there are: the stick's name, zone and purpose, strokes. Each begins a line. Lines to
- * spare go first to the strokes, which are never shortened, then to the name, then to zone and purpose; what still does
+ * The words of one strip in the lines there are: the stick's name, zone and purpose, strokes. Each begins a line. A line to
+ * spare goes first to the strokes, which are never shortened, then to zone and purpose, then to the name; what still does
  * not fit is shortened.
  *
  * @param zone empty where none is chosen
@@ -53,26 +53,26 @@ record Caption(String name, String zone, String purpose, String direction, Strin
     List<String> lines(Setting setting, Style style, double first, double width, int count) {
         List<String> strokes = strokes(setting, style, width, count > 3);
         boolean placed = !zone.isEmpty() || !purpose.isEmpty();
-        int spare = count - strokes.size() - 1 - (placed ? 1 : 0);
-        List<String> lines = new ArrayList<>(named(setting, style, first, width, 1 + spare));
-        spare -= lines.size() - 1;
-        if (placed) {
-            lines.addAll(placed(setting, style, width, spare > 0));
-        }
+        int room = count - strokes.size() - 1;
+        List<String> where = placed ? placed(setting, style, width, room > 1) : List.of();
+        List<String> lines = new ArrayList<>(named(setting, style, first, width, 1 + room - where.size()));
+        lines.addAll(where);
         lines.addAll(strokes);
         return lines;
     }
 
+    /** Direction and touch in the fewest words. */
+    String strokes() {
+        return Words.say("cards.notes.touch.short", direction, touch);
+    }
+
     private List<String> strokes(Setting setting, Style style, double width, boolean spare) {
         String whole = Words.say("cards.notes.touch", direction, touch);
-        String brief = Words.say("cards.notes.touch.short", direction, touch);
+        String brief = strokes();
         if (setting.fits(whole, width, style)) {
             return List.of(whole);
         }
-        if (setting.fits(brief, width, style) || !spare) {
-            return List.of(brief);
-        }
-        return List.of(direction, touch);
+        return setting.fits(brief, width, style) || !spare ? List.of(brief) : List.of(direction, touch);
     }
 
     /** The first line is the narrower; one line at least, even if there is no name, to stand beside the value. */
@@ -109,9 +109,9 @@ record Caption(String name, String zone, String purpose, String direction, Strin
         if (spare) {
             return List.of(setting.shortened(zone, width, style), setting.shortened(purpose, width, style));
         }
-        // The zone is shortened first, because the painter knows the zones, down to a third of the line.
+        // The zone is shortened first, because the painter knows the zones, down to a quarter of the line.
         double rest = width - setting.width(Words.say("cards.notes.joined", "", purpose), style);
-        String near = setting.shortened(zone, Math.max(rest, width / 3), style);
+        String near = setting.shortened(zone, Math.max(rest, width / 4), style);
         return List.of(setting.shortened(Words.say("cards.notes.joined", near, purpose), width, style));
     }
 }

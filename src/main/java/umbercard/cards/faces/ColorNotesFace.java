@@ -72,15 +72,17 @@ public final class ColorNotesFace implements Face {
         }
         Setting setting = new Setting(type);
         List<Strip> strips = strips(study, look, setting);
-        double labels = strips.stream().mapToDouble(Strip::labels).max().orElse(0);
-        double head = headWidth(study, look, setting);
+        NotesLayout.Needs needs = new NotesLayout.Needs(
+                strips.stream().mapToDouble(Strip::labels).max().orElse(0),
+                strips.stream().mapToDouble(Strip::strokes).max().orElse(0),
+                headWidth(study, look, setting));
         Size card = new Size(deck.width(), deck.height());
-        NotesLayout layout = new NotesLayout(card, look, setting, study.concept(), labels, head);
+        NotesLayout layout = new NotesLayout(card, look, setting, study.concept(), needs);
         if (!layout.serves()) {
             throw Room.refuse(
                     card,
                     study.concept(),
-                    (size, concept) -> new NotesLayout(size, look, setting, concept, labels, head).serves());
+                    (size, concept) -> new NotesLayout(size, look, setting, concept, needs).serves());
         }
         List<List<NotesLayout.Place>> cards =
                 layout.deal(study.notes().stream().map(ColorNote::breakBefore).toList());
@@ -139,7 +141,10 @@ public final class ColorNotesFace implements Face {
             if (layout.guidesInHead()) {
                 right = fromRight(drawing, Words.say("cards.notes.guides"), right, y, quiet);
             }
-            String words = setting.shortened(study.title(), right - look.number("margin"), title);
+            double room = right - look.number("margin");
+            // With nothing to its right the title may have its tenth to spare from the margin.
+            double wide = right < layout.right() ? room : room + look.number("margin") - 1;
+            String words = setting.shortened(study.title(), Math.min(Setting.SLACK * room, wide), title);
             put(drawing, words, look.number("margin"), y, title);
         }
 

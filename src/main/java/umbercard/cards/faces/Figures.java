@@ -1,5 +1,6 @@
 package umbercard.cards.faces;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import umbercard.door.Drawing;
@@ -14,7 +15,7 @@ final class Figures {
     record Entry(String label, String value) {}
 
     private static final double GAP = 2;
-    private static final double COLUMN_GAP = 5;
+    private static final double COLUMN_GAP = 4;
 
     /** Distances between baselines, as multiples of a line of the figures' size. */
     private static final double TABLE_LEADING = 1.05;
@@ -41,11 +42,28 @@ final class Figures {
             return Optional.of(new Grid(true, entries.size()));
         }
         for (int columns = 3; columns >= 1; columns--) {
-            if (columns * (labelWidth() + GAP + valueWidth()) + (columns - 1) * COLUMN_GAP <= width) {
+            if (tableWidth(columns) <= width) {
                 return Optional.of(new Grid(false, columns));
             }
         }
         return Optional.empty();
+    }
+
+    private double tableWidth(int columns) {
+        return columns(columns).stream()
+                        .mapToDouble(column -> labelWidth(column) + GAP + valueWidth(column))
+                        .sum()
+                + (columns - 1) * COLUMN_GAP;
+    }
+
+    /** The entries dealt out to columns, down each in turn. */
+    private List<List<Entry>> columns(int columns) {
+        int rows = (entries.size() + columns - 1) / columns;
+        List<List<Entry>> dealt = new ArrayList<>();
+        for (int start = 0; start < entries.size(); start += rows) {
+            dealt.add(entries.subList(start, Math.min(entries.size(), start + rows)));
+        }
+        return dealt;
     }
 
     private double rowWidth() {
@@ -57,15 +75,15 @@ final class Figures {
         return Math.max(setting.width(entry.label(), label), setting.width(entry.value(), value));
     }
 
-    private double labelWidth() {
-        return entries.stream()
+    private double labelWidth(List<Entry> column) {
+        return column.stream()
                 .mapToDouble(e -> setting.width(e.label(), label))
                 .max()
                 .orElse(0);
     }
 
-    private double valueWidth() {
-        return entries.stream()
+    private double valueWidth(List<Entry> column) {
+        return column.stream()
                 .mapToDouble(e -> setting.width(e.value(), value))
                 .max()
                 .orElse(0);
@@ -108,17 +126,18 @@ final class Figures {
     }
 
     private void drawTable(Drawing drawing, double left, double top, int columns) {
-        double pair = labelWidth() + GAP + valueWidth() + COLUMN_GAP;
-        double baseline = top + setting.type().capHeight(value.points());
+        double capital = setting.type().capHeight(value.points());
         double leading = TABLE_LEADING * setting.type().height(value.points());
-        int rows = (entries.size() + columns - 1) / columns;
-        for (int i = 0; i < entries.size(); i++) {
-            int column = i / rows;
-            int row = i % rows;
-            double x = left + column * pair;
-            double y = baseline + row * leading;
-            put(drawing, entries.get(i).label(), x, y, label);
-            put(drawing, entries.get(i).value(), x + labelWidth() + GAP, y, value);
+        double x = left;
+        for (List<Entry> column : columns(columns)) {
+            double tab = x + labelWidth(column) + GAP;
+            double y = top + capital;
+            for (Entry entry : column) {
+                put(drawing, entry.label(), x, y, label);
+                put(drawing, entry.value(), tab, y, value);
+                y += leading;
+            }
+            x = tab + valueWidth(column) + COLUMN_GAP;
         }
     }
 

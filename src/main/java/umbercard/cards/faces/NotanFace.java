@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.DoubleFunction;
 import umbercard.door.Deck;
 import umbercard.door.Drawing;
 import umbercard.door.Face;
@@ -59,25 +60,20 @@ public final class NotanFace implements Face {
     public List<Consumer<Drawing>> lay(Deck deck, Look look, Type type) throws Trouble {
         Size card = new Size(deck.width(), deck.height());
         String concept = deck.study().concept();
-        Optional<NotanLayout.Places> places = layout(card, deck, look, type).with(concept);
+        Optional<NotanLayout.Places> places = layout(card, deck, concept, look, type);
         if (places.isEmpty()) {
             throw Room.refuse(
                     card,
                     concept,
-                    (size, words) -> layout(size, deck, look, type).with(words).isPresent());
+                    (size, words) -> layout(size, deck, words, look, type).isPresent());
         }
         return List.of(drawing -> draw(drawing, places.get(), deck, look, type));
     }
 
-    private static NotanLayout layout(Size card, Deck deck, Look look, Type type) {
-        Setting setting = new Setting(type);
-        return new NotanLayout(
-                card,
-                deck.design().ratio(),
-                look,
-                setting,
-                across -> figures(deck, look, setting, across),
-                deck.study().title());
+    private static Optional<NotanLayout.Places> layout(Size card, Deck deck, String concept, Look look, Type type) {
+        DoubleFunction<Figures> figures = figures(deck, look, type);
+        String title = deck.study().title();
+        return new NotanLayout(card, deck.design().ratio(), look, type, figures, title, concept).best();
     }
 
     private static void draw(Drawing drawing, NotanLayout.Places places, Deck deck, Look look, Type type) {
@@ -93,24 +89,18 @@ public final class NotanFace implements Face {
         if (look.on("focusCross")) {
             deck.chosen().focus().ifPresent(focus -> cross(drawing, corner.plus(scale * focus.x(), scale * focus.y())));
         }
-        Setting setting = new Setting(type);
+        Box figures = places.figures();
         drawing.group(
                 "figures",
                 Words.say("cards.part.figures"),
-                () -> figures(deck, look, setting, picture.width())
-                        .draw(
-                                drawing,
-                                places.figures().left(),
-                                places.figures().top(),
-                                places.figures().width()));
+                () -> figures(deck, look, type)
+                        .apply(picture.width())
+                        .draw(drawing, figures.left(), figures.top(), figures.width()));
         drawing.group("words", Words.say("cards.part.words"), () -> {
-            Box words = places.words();
-            places.title().draw(drawing, words.left(), words.top());
-            places.concept()
-                    .draw(
-                            drawing,
-                            words.left(),
-                            words.bottom() - places.concept().height());
+            Box box = places.words();
+            Block concept = places.concept().balanced(box.width());
+            places.title().balanced(box.width()).draw(drawing, box.left(), box.top());
+            concept.draw(drawing, box.left(), box.bottom() - concept.height());
         });
     }
 
@@ -127,29 +117,32 @@ public final class NotanFace implements Face {
         });
     }
 
-    private static Figures figures(Deck deck, Look look, Setting setting, double across) {
+    /** The figures, by the picture's width, on which the scale depends. */
+    private static DoubleFunction<Figures> figures(Deck deck, Look look, Type type) {
         List<Figures.Entry> entries = new ArrayList<>();
         long dark = Math.round(100 * deck.design().darkShare());
         entries.add(entry("cards.figure.dark", Words.say("cards.figure.dark.value", dark, 100 - dark)));
         horizon(deck).ifPresent(entries::add);
         if (look.on("showLight")) {
-            entries.add(entry(
-                    "cards.figure.light",
-                    Words.say("trade.light." + deck.study().light().key())));
+            String light = deck.study().light().key();
+            entries.add(entry("cards.figure.light", Words.say("trade.light." + light)));
         }
         Surface surface = deck.study().surface();
         if (look.on("showSurface")) {
             String unit = Words.say("trade.unit." + surface.unit().key());
-            entries.add(entry(
-                    "cards.figure.surface",
-                    Words.say("cards.figure.surface.value", surface.width(), surface.height(), unit)));
+            String size = Words.say("cards.figure.surface.value", surface.width(), surface.height(), unit);
+            entries.add(entry("cards.figure.surface", size));
         }
-        if (look.on("showScale")) {
-            double times = CardScale.of(surface, across).times();
-            entries.add(entry("cards.figure.scale", Words.say("cards.figure.scale.value", times)));
-        }
-        return new Figures(
-                entries, Style.quiet(look.number("labelPoints")), Style.medium(look.number("figurePoints")), setting);
+        Style label = Style.quiet(look.number("labelPoints"));
+        Style value = Style.medium(look.number("figurePoints"));
+        return across -> {
+            List<Figures.Entry> all = new ArrayList<>(entries);
+            if (look.on("showScale")) {
+                double times = CardScale.of(surface, across).times();
+                all.add(entry("cards.figure.scale", Words.say("cards.figure.scale.value", times)));
+            }
+            return new Figures(all, label, value, new Setting(type));
+        };
     }
 
     private static Figures.Entry entry(String label, String value) {

@@ -1,10 +1,9 @@
 package umbercard.cards.faces;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
-import java.util.stream.Stream;
 import umbercard.door.Look;
+import umbercard.door.Type;
 import umbercard.geometry.Size;
 
 /**
@@ -19,44 +18,60 @@ final class NotanLayout {
     /** Larger type for the concept must leave the picture this share of its width. */
     private static final double WORTH = 0.9;
 
+    /** Figures under the picture rather than beside it must leave it this share of its width. */
+    private static final double WORTH_CLOSING = 0.88;
+
     private final Size card;
     private final double ratio;
     private final Look look;
-    private final Setting setting;
+    private final Type type;
     private final DoubleFunction<Figures> figures;
-    private final String title;
+    private final Paragraph title;
+    private final String concept;
 
     /**
      * @param ratio the opening's width divided by its height
      * @param figures the figures beside a picture that is so many millimeters wide
      */
-    NotanLayout(Size card, double ratio, Look look, Setting setting, DoubleFunction<Figures> figures, String title) {
+    NotanLayout(
+            Size card,
+            double ratio,
+            Look look,
+            Type type,
+            DoubleFunction<Figures> figures,
+            String title,
+            String concept) {
         this.card = card;
         this.ratio = ratio;
         this.look = look;
-        this.setting = setting;
+        this.type = type;
         this.figures = figures;
-        this.title = title;
+        this.title = new Paragraph(title, Style.medium(look.number("titlePoints")), type);
+        this.concept = concept;
     }
 
-    /** Where everything goes; the figures and the words are as wide as their boxes. */
-    record Places(Box picture, Box figures, Box words, Block title, Block concept) {}
+    /** Where everything goes; the figures and the words are to be set as wide as their boxes. */
+    record Places(Box picture, Box figures, Box words, Paragraph title, Paragraph concept) {}
 
-    /** The best layout with this concept; empty if not even the smallest picture leaves room for the words. */
-    Optional<Places> with(String concept) {
+    /** The best layout; empty if not even the smallest picture leaves room for the words. */
+    Optional<Places> best() {
         double least = look.number("conceptPoints");
-        Optional<Places> plain = largest(concept, least, look.number("pictureLeast") * ideal());
+        Optional<Places> plain = largest(saying(least), look.number("pictureLeast") * ideal());
         if (plain.isEmpty()) {
             return plain;
         }
         double worth = WORTH * plain.get().picture().width();
         for (double points = look.number("conceptPointsMost"); points > least; points--) {
-            Optional<Places> larger = largest(concept, points, worth);
+            Optional<Places> larger = largest(saying(points), worth);
             if (larger.isPresent()) {
                 return larger;
             }
         }
         return plain;
+    }
+
+    private Paragraph saying(double points) {
+        return new Paragraph(concept, Style.regular(points), type);
     }
 
     /** The width of the picture if there were next to nothing to say. */
@@ -65,17 +80,22 @@ final class NotanLayout {
         return Math.min(across, ratio * height());
     }
 
-    private Optional<Places> largest(String concept, double points, double least) {
+    private Optional<Places> largest(Paragraph said, double least) {
+        Optional<Places> stacked = largest(least, across -> below(across, said));
+        if (!landscape()) {
+            return stacked;
+        }
+        Optional<Places> under = largest(least, across -> beside(across, said, true));
+        Optional<Places> foot = largest(least, across -> beside(across, said, false));
+        // Figures under the picture close the card off below, which is worth a little of the picture.
+        Optional<Places> column = preferred(under, foot, WORTH_CLOSING);
+        return preferred(column, stacked, 1);
+    }
+
+    private Optional<Places> largest(double least, DoubleFunction<Optional<Places>> way) {
         double most = Math.floor(Math.min(width(), ratio * height()) / STEP) * STEP;
-        for (double wide = most; wide >= least; wide -= STEP) {
-            double across = wide;
-            Stream<Optional<Places>> ways = landscape()
-                    ? Stream.of(
-                            beside(across, concept, points, true),
-                            beside(across, concept, points, false),
-                            below(across, concept, points))
-                    : Stream.of(below(across, concept, points));
-            Optional<Places> found = ways.flatMap(Optional::stream).findFirst();
+        for (double across = most; across >= least; across -= STEP) {
+            Optional<Places> found = way.apply(across);
             if (found.isPresent()) {
                 return found;
             }
@@ -83,65 +103,58 @@ final class NotanLayout {
         return Optional.empty();
     }
 
-    /** The words in a column to the right; the figures under the picture, or at the foot of the column. */
-    private Optional<Places> beside(double across, String concept, double points, boolean figuresUnder) {
-        double gap = look.number("gap");
-        double column = width() - across - gap;
-        if (column < look.number("columnLeast")) {
-            return Optional.empty();
-        }
-        Box picture = new Box(margin(), margin(), across, across / ratio);
-        Box words = words(picture.right() + gap, margin(), column, concept, points);
-        double figuresWidth = figuresUnder ? across : column;
-        Optional<Double> tall = figures.apply(across).height(figuresWidth);
-        if (tall.isEmpty()) {
-            return Optional.empty();
-        }
-        double foot = margin() + height();
-        Box numbers;
-        if (figuresUnder) {
-            numbers = new Box(margin(), picture.bottom() + look.number("figureGap"), across, tall.get());
-        } else {
-            // Level with the picture's foot, unless the words reach so far down.
-            double lowest = Math.max(picture.bottom(), words.bottom() + gap + tall.get());
-            numbers = new Box(words.left(), lowest - tall.get(), column, tall.get());
-        }
-        boolean fits = Stream.of(picture, words, numbers).allMatch(box -> box.bottom() <= foot + 1e-9);
-        return fits ? Optional.of(places(picture, numbers, words, concept, points)) : Optional.empty();
+    /** The first, if its picture has at least this share of the second's width; else the second. */
+    private static Optional<Places> preferred(Optional<Places> first, Optional<Places> second, double share) {
+        boolean better = first.isPresent()
+                && (second.isEmpty()
+                        || first.get().picture().width()
+                                >= share * second.get().picture().width());
+        return better ? first : second;
     }
 
-    /** All in one column: picture, figures, words. */
-    private Optional<Places> below(double across, String concept, double points) {
+    /** The words in a column to the right; the figures under the picture, or at the foot of the column. */
+    private Optional<Places> beside(double across, Paragraph said, boolean figuresUnder) {
+        double gap = look.number("gap");
+        double column = width() - across - gap;
         Box picture = new Box(margin(), margin(), across, across / ratio);
-        return figures.apply(across).height(width()).flatMap(tall -> {
-            Box numbers = new Box(margin(), picture.bottom() + look.number("figureGap"), width(), tall);
-            Box words = words(margin(), numbers.bottom() + look.number("gap"), width(), concept, points);
-            return words.bottom() <= margin() + height() + 1e-9
-                    ? Optional.of(places(picture, numbers, words, concept, points))
+        if (column < look.number("columnLeast") || !onCard(picture)) {
+            return Optional.empty();
+        }
+        return figures.apply(across).height(figuresUnder ? across : column).flatMap(tall -> {
+            Box words = words(picture.right() + gap, margin(), column, said);
+            // At the column's foot they are level with the picture's, unless the words reach so far down.
+            double lowest = Math.max(picture.bottom(), words.bottom() + gap + tall);
+            Box numbers = figuresUnder
+                    ? new Box(margin(), picture.bottom() + look.number("figureGap"), across, tall)
+                    : new Box(words.left(), lowest - tall, column, tall);
+            return onCard(words) && onCard(numbers)
+                    ? Optional.of(new Places(picture, numbers, words, title, said))
                     : Optional.empty();
         });
     }
 
-    private Box words(double left, double top, double width, String concept, double points) {
-        Block heading = heading(width);
-        Block said = said(width, concept, points);
-        double between = heading.lines().isEmpty() || said.lines().isEmpty() ? 0 : look.number("titleGap");
-        return new Box(left, top, width, heading.height() + between + said.height());
+    /** All in one column: picture, figures, words. */
+    private Optional<Places> below(double across, Paragraph said) {
+        Box picture = new Box(margin(), margin(), across, across / ratio);
+        Figures set = figures.apply(across);
+        // As wide as the picture, unless they would need more lines for it.
+        double wide = set.height(across).equals(set.height(width())) ? across : width();
+        return set.height(wide).flatMap(tall -> {
+            Box numbers = new Box(margin(), picture.bottom() + look.number("figureGap"), wide, tall);
+            Box words = words(margin(), numbers.bottom() + look.number("gap"), width(), said);
+            return onCard(words) ? Optional.of(new Places(picture, numbers, words, title, said)) : Optional.empty();
+        });
     }
 
-    private Places places(Box picture, Box numbers, Box words, String concept, double points) {
-        return new Places(picture, numbers, words, heading(words.width()), said(words.width(), concept, points));
+    private boolean onCard(Box box) {
+        return box.bottom() <= margin() + height() + 1e-9;
     }
 
-    private Block heading(double width) {
-        Style style = Style.medium(look.number("titlePoints"));
-        return new Block(setting.lines(title, width, style), style, setting.type());
-    }
-
-    private Block said(double width, String concept, double points) {
-        Style style = Style.regular(points);
-        List<String> lines = setting.lines(concept, width, style);
-        return new Block(lines, style, setting.type());
+    private Box words(double left, double top, double width, Paragraph said) {
+        Block heading = title.block(width);
+        Block concept = said.block(width);
+        double between = heading.lines().isEmpty() || concept.lines().isEmpty() ? 0 : look.number("titleGap");
+        return new Box(left, top, width, heading.height() + between + concept.height());
     }
 
     private boolean landscape() {

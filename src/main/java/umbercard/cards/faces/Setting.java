@@ -1,8 +1,6 @@
 package umbercard.cards.faces;
 
 import java.text.BreakIterator;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Locale;
 import umbercard.door.Type;
 
@@ -12,6 +10,7 @@ import umbercard.door.Type;
  */
 record Setting(Type type) {
     static final double SLACK = 1.1;
+
     private static final String ELLIPSIS = "…";
 
     /** The words on one line: runs of spaces and line ends become one space. */
@@ -33,51 +32,18 @@ record Setting(Type type) {
         return width(words, style) <= width;
     }
 
-    /** The words broken into lines that fit the width, at the places where a line may break; none for blank words. */
-    List<String> lines(String words, double width, Style style) {
-        String text = plain(words);
-        List<String> lines = new ArrayList<>();
-        int start = 0;
-        while (start < text.length()) {
-            int end = lineEnd(text, start, width, style);
-            lines.add(text.substring(start, end).strip());
-            start = end;
-        }
-        return lines;
-    }
-
-    private int lineEnd(String text, int start, double width, Style style) {
-        int words = lastBreak(BreakIterator.getLineInstance(Locale.ROOT), text, start, width, style);
-        if (words > start) {
-            return words;
-        }
-        // A word longer than the line: broken between characters, at least one a line.
-        BreakIterator characters = BreakIterator.getCharacterInstance(Locale.ROOT);
-        int part = lastBreak(characters, text, start, width, style);
-        characters.setText(text);
-        return part > start ? part : characters.following(start);
-    }
-
-    private int lastBreak(BreakIterator breaks, String text, int start, double width, Style style) {
-        breaks.setText(text);
-        int last = start;
-        for (int end = breaks.following(start); end != BreakIterator.DONE; end = breaks.next()) {
-            if (!fits(text.substring(start, end).strip(), width, style)) {
-                break;
-            }
-            last = end;
-        }
-        return last;
-    }
-
     /** The words on one line, shortened with an ellipsis if they do not fit. */
     String shortened(String words, double width, Style style) {
         String text = plain(words);
         if (fits(text, width, style)) {
             return text;
         }
-        double room = width - width(ELLIPSIS, style);
-        int end = lastBreak(BreakIterator.getCharacterInstance(Locale.ROOT), text, 0, room, style);
-        return text.substring(0, end).strip() + ELLIPSIS;
+        BreakIterator characters = BreakIterator.getCharacterInstance(Locale.ROOT);
+        characters.setText(text);
+        int end = characters.last();
+        while (end > 0 && !fits(text.substring(0, end).strip() + ELLIPSIS, width, style)) {
+            end = characters.previous();
+        }
+        return text.substring(0, Math.max(0, end)).strip() + ELLIPSIS;
     }
 }

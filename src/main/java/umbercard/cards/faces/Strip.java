@@ -34,6 +34,11 @@ final class Strip {
                 setting.width(Integer.toString(number), key()), setting.width(place(), Style.regular(key().points())));
     }
 
+    /** The width that the words for the strokes need at least. */
+    double strokes() {
+        return setting.width(caption.strokes(), Style.medium(look.number("wordsPoints")));
+    }
+
     private Style key() {
         return Style.medium(look.number("keyPoints"));
     }
@@ -62,7 +67,7 @@ final class Strip {
         double capital = type.capHeight(points);
         put(drawing, Integer.toString(number), left, top + capital, key());
         put(drawing, place(), left, top + 2 * capital + look.number("keyGap"), Style.regular(points));
-        double hatchTop = top + 2 * capital + 2.2 * look.number("keyGap");
+        double hatchTop = top + 2 * capital + 2.3 * look.number("keyGap");
         double width = Math.min(form.labels() - look.number("labelGap"), look.number("hatchWidth"));
         Box box = new Box(left, hatchTop, width, Math.min(3.2, top + form.tall() - hatchTop));
         Hatch.draw(drawing, note.direction(), note.touch(), box);
@@ -91,7 +96,7 @@ final class Strip {
         Style name = Style.medium(look.number("wordsPoints"));
         Style rest = Style.regular(look.number("wordsPoints"));
         double room = form.words() - Setting.SLACK * valueWidth - look.number("wordsGap");
-        List<String> lines = caption.lines(setting, name, room, form.words(), form.lines());
+        List<String> lines = caption.lines(setting, name, room, form.widest(look.number("columnGap")), form.lines());
         double leading = (form.tall() - type.capHeight(key().points())) / (form.lines() - 1);
         for (int i = 0; i < lines.size(); i++) {
             put(drawing, lines.get(i), left, first + i * leading, i == 0 ? name : rest);

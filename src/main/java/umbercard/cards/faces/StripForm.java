@@ -30,9 +30,9 @@ record StripForm(
      */
     static StripForm of(double width, double labels, int lines, Look look) {
         double left = labels + look.number("labelGap");
-        double extra = Math.max(0, width - look.number("stripNarrow"));
-        double printed = look.number("printedWidth") + Math.min(4, extra / 10);
-        double rub = Math.max(RUB_WIDTH, look.number("rubWidth")) + Math.min(12, extra * 0.25);
+        double extra = width - look.number("stripNarrow");
+        double printed = look.number("printedWidth") + clip(extra / 10, -1, 4);
+        double rub = Math.max(RUB_WIDTH, look.number("rubWidth")) + clip(extra / 4, 0, 12);
         double gap = look.number("wordsGap");
         double more = (lines - 3) * look.number("lineMore");
         double tall = Math.max(RUB_HEIGHT, look.number("rubHeight")) + more;
@@ -40,8 +40,28 @@ record StripForm(
         return new StripForm(left, printed, rub, gap, width - left - printed - rub - gap, lines, tall, pitch);
     }
 
+    private static double clip(double value, double least, double most) {
+        return Math.min(most, Math.max(least, value));
+    }
+
     double width() {
         return labels + printed + rub + gap + words;
+    }
+
+    /**
+     * The room for words that nothing else stands beside: the tenth to spare may be had from the gap next to the strip.
+     *
+     * @param columnGap how wide that is at least
+     */
+    double widest(double columnGap) {
+        return Math.min(Setting.SLACK * words, words + columnGap - 1);
+    }
+
+    /** The same with the strips set further apart, where a height leaves room, by {@code most} millimeters or less. */
+    StripForm spread(double height, double most) {
+        int gaps = rows(height) - 1;
+        double wider = gaps < 1 ? pitch : Math.min(pitch + most, (height - tall) / gaps);
+        return new StripForm(labels, printed, rub, gap, words, lines, tall, wider);
     }
 
     /** How many strips stand one under the other in a height. */

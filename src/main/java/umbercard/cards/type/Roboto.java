@@ -40,7 +40,11 @@ public final class Roboto implements Type {
     @Override
     public double width(String text, double points, Weight weight) {
         Face face = weight == Weight.MEDIUM ? medium : regular;
-        return text.codePoints().mapToDouble(face::advance).sum() * points * MILLIMETERS_PER_POINT;
+        double ems = 0;
+        for (int i = 0; i < text.length(); i = text.offsetByCodePoints(i, 1)) {
+            ems += face.advance(text.codePointAt(i));
+        }
+        return ems * points * MILLIMETERS_PER_POINT;
     }
 
     @Override

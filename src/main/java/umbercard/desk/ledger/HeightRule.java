@@ -66,7 +66,7 @@ final class HeightRule extends JComponent {
 
     @Override
     public Dimension getPreferredSize() {
-        return new Dimension(UIScale.scale(100), UIScale.scale(82));
+        return new Dimension(UIScale.scale(92), UIScale.scale(82));
     }
 
     @Override

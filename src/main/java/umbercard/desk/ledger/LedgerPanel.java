@@ -78,8 +78,8 @@ public final class LedgerPanel extends JPanel {
     }
 
     private JPanel figures() {
-        JPanel page = new JPanel(new MigLayout(
-                "insets 15 18 15 18, gap 28", "[200:560:560,fill]18[100!]12[grow,fill]", "[82:82:,fill]"));
+        JPanel page = new JPanel(
+                new MigLayout("insets 15 18 15 18, gap 28", "[200:540:540,fill]24[92!]14[grow,fill]", "[82:82:,fill]"));
         page.setOpaque(false);
         page.add(share);
         page.add(height);
@@ -102,11 +102,11 @@ public final class LedgerPanel extends JPanel {
 
     private void follow() {
         Optional<Question> now = session.thumbnail().map(thumbnail -> new Question(session.seen(), thumbnail));
+        pages.show(this, now.isPresent() ? FIGURES : EMPTY);
         if (now.equals(asked)) {
             return;
         }
         asked = now;
-        pages.show(this, now.isPresent() ? FIGURES : EMPTY);
         now.ifPresent(question -> {
             worker.ask(question);
             if (!dimming.isRunning()) {

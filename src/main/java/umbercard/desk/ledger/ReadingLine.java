@@ -26,7 +26,7 @@ import umbercard.words.Words;
 final class ReadingLine extends JComponent {
     private static final int PAD = 4;
     private static final int SHAPE = 18;
-    private static final int VERDICT = 88;
+    private static final int VERDICT = 80;
 
     private final transient Finding finding;
     private final String verdict;

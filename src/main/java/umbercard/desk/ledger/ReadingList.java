@@ -118,7 +118,9 @@ final class ReadingList extends JPanel {
         }
         rest.forEach(line -> line.setVisible(false));
         more.setText(counted(rest));
-        more.setBounds(UIScale.scale(22), y, getWidth() - UIScale.scale(22), rest.isEmpty() ? 0 : lastLine);
+        boolean room = !rest.isEmpty() && y + lastLine <= getHeight();
+        more.setVisible(room);
+        more.setBounds(UIScale.scale(22), y, getWidth() - UIScale.scale(22), lastLine);
     }
 
     private static String counted(List<ReadingLine> rest) {

@@ -56,7 +56,7 @@ final class BoxPanel extends JPanel {
             Consumer<String> added,
             Runnable close,
             Runnable openBoxFile) {
-        super(new MigLayout("insets 10 16 10 16, gap 0, wrap 1", "[grow,fill]", "[][grow,fill][][]"));
+        super(new MigLayout("insets 10, gap 0, wrap 1", "[grow,fill]", "[][grow,fill][][]"));
         this.session = session;
         this.like = like;
         this.added = added;
@@ -73,12 +73,12 @@ final class BoxPanel extends JPanel {
         title.putClientProperty(FlatClientProperties.STYLE, "font: $semibold.font");
         hint.setName("notes.box.hint");
         group();
-        add(title, "split 3, growx, h 28!");
+        add(title, "split 3, growx, h 28!, gapleft 6");
         add(byValue, "growx 0");
         add(asTheyLie, "growx 0, gapleft 4");
-        add(middle, "wmin 0, gaptop 6");
-        add(hint, "h 22!, gaptop 6, wmin 0");
-        add(closing, "growx 0, gapleft -6, gaptop 4");
+        add(middle, "wmin 0, gaptop 6, gapleft 6, gapright 6");
+        add(hint, "h 22!, gaptop 6, gapleft 6, wmin 0");
+        add(closing, "growx 0, alignx left, gaptop 4");
         bindEscape(close);
     }
 

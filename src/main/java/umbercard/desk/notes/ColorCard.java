@@ -78,7 +78,7 @@ public final class ColorCard extends PaperCard {
                 new MigLayout("insets 10 10 10 10, gap 0, hidemode 3, wrap 1", "[grow,fill]", "[grow,fill][][]"));
         page.setOpaque(false);
         page.add(middle, "wmin 0");
-        page.add(editor, "gapleft 6, gapright 6, gaptop 8");
+        page.add(editor, "gapleft 6, gaptop 8");
         page.add(word("open-box", this::openBox), "split 3, growx 0, gaptop 8");
         page.add(change, "growx 0, gapleft 8");
         page.add(remove, "growx 0, gapleft push");

@@ -66,11 +66,11 @@ final class NoteEditor extends JPanel {
     }
 
     private JPanel choices() {
-        JPanel page = new JPanel(new MigLayout("insets 0, gap 12 2, wrap 2", "[grow,fill,sg][grow,fill,sg]"));
+        JPanel page = new JPanel(new MigLayout("insets 0 0 0 6, gap 12 2, wrap 2", "[grow,fill,sg][grow,fill,sg]"));
         page.setOpaque(false);
         title.putClientProperty(FlatClientProperties.STYLE, "font: $semibold.font");
         page.add(title, "span, split 2, growx, h 26!");
-        page.add(done, "growx 0");
+        page.add(done, "growx 0, pad 0 6 0 6");
         page.add(Controls.caption(Words.say("notes.editor.zone"), zone));
         page.add(Controls.caption(Words.say("notes.editor.purpose"), purpose));
         page.add(zone, "gapbottom 4");

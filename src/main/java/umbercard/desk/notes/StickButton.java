@@ -43,7 +43,7 @@ final class StickButton extends JButton {
         float corner = UIScale.scale(4f);
         float width = getWidth() - 2 * inset;
         float height = getHeight() - 2 * inset;
-        var body = new RoundRectangle2D.Float(inset, inset, width, height, corner, corner);
+        var body = new RoundRectangle2D.Float(inset + .5f, inset + .5f, width - 1, height - 1, corner, corner);
         smooth.setColor(new Color(stick.color().srgb()));
         smooth.fill(body);
         smooth.setColor(Theme.color("Umbercard.inkFaint"));

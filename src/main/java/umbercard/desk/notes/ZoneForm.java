@@ -26,7 +26,7 @@ final class ZoneForm extends JPanel {
 
     /** Calls {@code given} with a name that is not blank, or {@code canceled}. */
     ZoneForm(Given given, Runnable canceled) {
-        super(new MigLayout("insets 0, gap 12 2, wrap 2", "[grow,fill,sg][grow,fill,sg]"));
+        super(new MigLayout("insets 0 0 0 6, gap 12 2, wrap 2", "[grow,fill,sg][grow,fill,sg]"));
         this.given = given;
         setOpaque(false);
         setName("notes.zone");
@@ -41,8 +41,8 @@ final class ZoneForm extends JPanel {
                 Words.say("notes.zone.cancel.description"),
                 canceled);
         add(title, "span, split 3, growx, h 26!");
-        add(add, "growx 0");
-        add(cancel, "growx 0");
+        add(add, "growx 0, pad 0 6 0 6");
+        add(cancel, "growx 0, pad 0 6 0 6");
         add(Controls.caption(Words.say("notes.zone.name"), name), "span");
         add(name, "span, gapbottom 4");
         add(Controls.caption(Words.say("notes.zone.plane"), plane));

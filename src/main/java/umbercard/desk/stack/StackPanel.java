@@ -1,5 +1,6 @@
 package umbercard.desk.stack;
 
+import com.formdev.flatlaf.FlatClientProperties;
 import javax.swing.BorderFactory;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
@@ -33,10 +34,11 @@ public final class StackPanel extends JPanel {
         scroller.setBorder(BorderFactory.createEmptyBorder());
         scroller.setOpaque(false);
         scroller.getViewport().setOpaque(false);
+        scroller.getVerticalScrollBar().putClientProperty(FlatClientProperties.STYLE, "width: 8");
         add(scroller, "w 132!");
-        add(word("another", this::addEmpty), "gaptop 4");
-        add(copy, "split 2");
-        add(choose, "gapleft 4");
+        add(word("another", this::addEmpty), "gaptop 4, pad 0 -5 0 -5");
+        add(copy, "split 2, pad 0 -5 0 -5");
+        add(choose, "gapleft 4, pad 0 -5 0 -5");
         session.listen(this::changed);
         follow();
     }

@@ -18,13 +18,9 @@ final class StackWords {
 
     /** The height of the horizon, else of the land edge, above the lower edge; nothing where neither is set. */
     static String horizon(Thumbnail thumbnail) {
-        return height(thumbnail)
-                .map(height -> Words.say("stack.horizon", share(height)))
-                .orElse("");
-    }
-
-    private static Optional<Double> height(Thumbnail thumbnail) {
-        return thumbnail.horizon().or(thumbnail::landEdge).map(Level::y).map(y -> 1 - y);
+        Optional<Level> level = thumbnail.horizon().or(thumbnail::landEdge);
+        String key = thumbnail.horizon().isPresent() ? "stack.horizon" : "stack.land-edge";
+        return level.map(line -> Words.say(key, share(1 - line.y()))).orElse("");
     }
 
     /** A share as the trade writes it: {@code .61}. */

@@ -11,21 +11,21 @@ import java.awt.geom.Rectangle2D;
  * @param height of the whole cell, with the gap below
  */
 record TabCard(float cardWidth, Rectangle2D.Float frame, int height) {
-    /** Width of the stack. */
-    static final int WIDTH = 132;
+    /** Width of the column of cards. */
+    static final int WIDTH = 124;
 
     /** How far the card that is shown is pulled out to the right. */
-    static final float PULLED = 10;
+    static final float PULLED = 8;
 
     static final float TAB = 20;
     static final float TAB_LEFT = 8;
-    static final float CAPTION = 20;
+    static final float CAPTION = 38;
     private static final float SLANT = 5;
     private static final float TOP = 2;
     private static final float MARGIN = 8;
     private static final float GAP = 10;
-    private static final float MOST_WIDE = 84;
-    private static final float MOST_HIGH = 64;
+    private static final float MOST_WIDE = 80;
+    private static final float MOST_HIGH = 60;
 
     /** The measures for thumbnails {@code ratio} wide and 1 high. */
     static TabCard of(double ratio) {

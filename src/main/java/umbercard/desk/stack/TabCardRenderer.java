@@ -29,6 +29,9 @@ final class TabCardRenderer extends JLabel implements ListCellRenderer<Thumbnail
     private static final int TAB_MARGIN = 10;
     private static final int LEAST_TAB = 44;
 
+    /** Where the words below begin when the notan is narrower than they are. */
+    private static final int CAPTION_LEFT = 18;
+
     private final transient Session session;
     private final transient Shares shares;
     private transient Thumbnail thumbnail = Thumbnail.empty("", "");
@@ -126,16 +129,10 @@ final class TabCardRenderer extends JLabel implements ListCellRenderer<Thumbnail
         upper.clip(new Rectangle2D.Float(0, 0, getWidth(), scale * (foot + 2)));
         upper.setColor(Theme.color("Umbercard.ink"));
         upper.fill(head);
+        upper.setColor(Theme.color("Umbercard.shownEdge"));
+        upper.setStroke(new BasicStroke(1));
+        upper.draw(head);
         upper.dispose();
-        if (focused) {
-            g.setColor(Theme.color("Umbercard.valueFive"));
-            g.setStroke(new BasicStroke(1));
-            g.draw(new Rectangle2D.Float(
-                    scale * (1 + TabCard.PULLED) + 3.5f,
-                    scale * (foot + 2) + 3.5f,
-                    scale * card.cardWidth() - 7,
-                    scale * (card.height() - foot - 12) - 7));
-        }
     }
 
     private void paintWords(Graphics g, TabCard card, float pulled) {
@@ -146,6 +143,10 @@ final class TabCardRenderer extends JLabel implements ListCellRenderer<Thumbnail
         g.setFont(font);
         g.setColor(Theme.color(shown ? "Umbercard.paper" : "Umbercard.ink"));
         say(g, metrics, thumbnail.name(), tab.x, baseline, tab.width);
+        if (shown && focused) {
+            int margin = UIScale.scale(TAB_MARGIN);
+            g.fillRect(tab.x + margin, baseline + UIScale.scale(2), tab.width - 2 * margin, UIScale.scale(1));
+        }
         if (isChosen()) {
             g.setColor(Theme.color("Umbercard.onSurround"));
             int left = tab.x + tab.width + UIScale.scale(2);
@@ -153,17 +154,15 @@ final class TabCardRenderer extends JLabel implements ListCellRenderer<Thumbnail
             FlatUIUtils.drawString(this, g, chosen, left, baseline);
         }
         g.setColor(Theme.color("Umbercard.inkSoft"));
-        int left = Math.round(UIScale.scale(1 + pulled + 8));
-        int right = Math.round(UIScale.scale(1 + pulled + card.cardWidth() - 8));
-        float foot = (float) card.frame().getMaxY() + TabCard.CAPTION / 2;
-        int caption = Math.round(UIScale.scale(foot) + (metrics.getAscent() - metrics.getDescent()) / 2f);
+        Rectangle2D.Float frame = scaled(card.frame(), pulled, UIScale.getUserScaleFactor());
+        int left = Math.round(Math.min(frame.x, UIScale.scale(1 + pulled + CAPTION_LEFT)));
+        int caption = Math.round(frame.y + frame.height) + UIScale.scale(4) + metrics.getAscent();
         FlatUIUtils.drawString(this, g, StackWords.dark(shares.of(thumbnail)), left, caption);
-        String horizon = StackWords.horizon(thumbnail);
-        FlatUIUtils.drawString(this, g, horizon, right - metrics.stringWidth(horizon), caption);
+        FlatUIUtils.drawString(this, g, StackWords.horizon(thumbnail), left, caption + metrics.getHeight());
     }
 
     private void say(Graphics g, FontMetrics metrics, String words, int x, int baseline, int width) {
-        var room = new Rectangle(0, 0, width - UIScale.scale(TAB_MARGIN), metrics.getHeight());
+        var room = new Rectangle(0, 0, width - 2 * UIScale.scale(TAB_MARGIN - 1), metrics.getHeight());
         String fitting = SwingUtilities.layoutCompoundLabel(
                 this, metrics, words, null, CENTER, LEFT, CENTER, LEFT, room, new Rectangle(), new Rectangle(), 0);
         int left = x + (width - metrics.stringWidth(fitting)) / 2;

@@ -2,6 +2,8 @@ package umbercard.desk.theme;
 
 import com.formdev.flatlaf.FlatLaf;
 import com.formdev.flatlaf.fonts.inter.FlatInterFont;
+import com.formdev.flatlaf.util.FontUtils;
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics;
@@ -12,6 +14,9 @@ import javax.swing.UIManager;
 /** Colors and type of the window, by name. Every color of a panel stands in a properties file beside this class. */
 public final class Theme {
     private static final String FOLDER = "umbercard.desk.theme";
+
+    /** Of ordinary words, in pixels at 100 %. */
+    private static final float SIZE = 13;
 
     private Theme() {}
 
@@ -24,11 +29,22 @@ public final class Theme {
         UIManager.put("ClassLoader", FlatLaf.class.getClassLoader());
         FlatLaf.registerCustomDefaultsSource(FOLDER, loader);
         FlatInterFont.installLazy();
-        FlatLaf.setPreferredFontFamily(FlatInterFont.FAMILY);
+        setFont(SIZE);
+        setFont(SIZE * UIScale.getUserScaleFactor());
         FlatLaf.setPreferredLightFontFamily(FlatInterFont.FAMILY_LIGHT);
         FlatLaf.setPreferredSemiboldFontFamily(FlatInterFont.FAMILY_SEMIBOLD);
         FlatLaf.setup(dark ? new UmberDark() : new UmberLight());
         FlatLaf.updateUI();
+    }
+
+    /** As a default of the program, not of the theme: the theme's would be stretched to the size of the desktop's font. */
+    private static void setFont(float size) {
+        UIManager.put("defaultFont", FontUtils.getCompositeFont(FlatInterFont.FAMILY, Font.PLAIN, Math.round(size)));
+    }
+
+    /** Whether the dark theme is on. */
+    public static boolean isDark() {
+        return FlatLaf.isLafDark();
     }
 
     /**
