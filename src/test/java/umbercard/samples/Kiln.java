@@ -19,6 +19,7 @@ final class Kiln {
     private final Noise drift = new Noise(34);
 
     void paint(Light light) {
+        shadow(light);
         wall(light, 0.730, 0.925, 0.585, 0.648);
         wall(light, 1.085, 1.290, 0.535, 0.640);
         tower(light);
@@ -75,7 +76,7 @@ final class Kiln {
         double own = stones.cell(i, j);
         double surface = rough.at(u * 190, v * 190, 4);
         double stain = stains.at(u * 11, v * 5, 4);
-        double round = 5 * Math.sqrt(Math.max(0, 1 - (side + 0.35) * (side + 0.35))) - 4.5 * step(0.1, 1, side);
+        double round = 9.5 * step(0.1, -0.95, side) + 2 - 7 * step(0.05, 1, side);
         double lightness = 20 + 9 * (own - 0.5) + 3.2 * surface - 4 * stain + round;
         lightness -= 6 * step(0.0020, 0.0003, joint + 0.0006 * surface);
         double dust = step(0.45, 1.0, own + 0.3 * surface)
@@ -99,6 +100,16 @@ final class Kiln {
         double[] voussoir = Light.color(17 + 10 * block + 3 * rough.at(u * 190, v * 190, 3) - 7 * (1 - gap), 1, 4);
         double[] hole = Light.color(mix(3, 9, step(ARCH_SPRING, ARCH_FOOT, v)), 0.5, 1);
         return Light.mix(Light.mix(stone, voussoir, 0.8 * ring), hole, step(1.04, 0.97, out));
+    }
+
+    /** The shadow that the tower throws on the snow beside it, soft under a veiled sun. */
+    private void shadow(Light light) {
+        light.between(0.40, 0.66, (u, v, pixel) -> {
+            double along = (u - MIDDLE) - 0.55 * (0.635 - v);
+            double deep = step(0.42, 0.62, v) * step(-0.12, 0.02, along) * step(0.40, 0.16, along);
+            double soft = deep * (0.85 + 0.15 * drift.at(u * 8, v * 20, 2));
+            light.lay(pixel, Light.color(62, -0.8, -9.5), 0.85 * soft);
+        });
     }
 
     /** What is left of the ramp and the yard's wall: its broken top steps down away from the tower. */
