@@ -35,6 +35,8 @@ class BorderClosingTest {
     @ParameterizedTest(name = "{0}")
     @CsvSource({
         "left to right,                      0, .6, 1.5, .6, .6",
+        "left to right high up,              0, .3, 1.5, .3, 1.05",
+        "right to left high up,            1.5, .3, 0, .3, 1.05",
         "right to left,                    1.5, .6, 0, .6, .6",
         "left to right from well outside, -.3, .6, 1.9, .6, .6",
         "left to right not quite there,   .01, .6, 1.495, .6, .6",

@@ -1,0 +1,292 @@
+package umbercard.desk.notes;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Dimension;
+import java.awt.Point;
+import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JComboBox;
+import javax.swing.JFrame;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+import org.assertj.swing.core.MouseButton;
+import org.assertj.swing.fixture.JListFixture;
+import org.junit.jupiter.api.Test;
+import umbercard.desk.KilnHill;
+import umbercard.desk.session.Session;
+import umbercard.desk.theme.Theme;
+import umbercard.model.ColorNote;
+import umbercard.model.Stick;
+import umbercard.model.Zone;
+import umbercard.screen.OnScreen;
+import umbercard.words.Words;
+
+@SuppressWarnings("deprecation") // the robot knows only the old masks of InputEvent
+class ColorCardIT extends OnScreen {
+    private final List<String> opened = new ArrayList<>();
+    private Session session;
+    private ColorCard card;
+
+    @Override
+    protected Dimension windowSize() {
+        return new Dimension(464, 532);
+    }
+
+    @Override
+    protected JFrame makeWindow() {
+        Theme.install(false);
+        session = new Session(KilnHill.study(), Optional.empty());
+        card = new ColorCard(session, () -> opened.add("box file"));
+        JFrame frame = new JFrame("color card");
+        JPanel desk = new JPanel(new MigLayout("insets 16", "[grow,fill]", "[grow,fill]"));
+        desk.add(card);
+        frame.setContentPane(desk);
+        return frame;
+    }
+
+    private JListFixture strips() {
+        return window().list("notes.strips");
+    }
+
+    private List<String> ids() {
+        return ask(() -> session.study().notes().stream().map(ColorNote::id).toList());
+    }
+
+    private ColorNote note(String id) {
+        return ask(() -> session.study().notes().stream()
+                .filter(n -> n.id().equals(id))
+                .findFirst()
+                .orElseThrow());
+    }
+
+    private String undoable() {
+        return ask(() -> session.undoable().map(Words::say).orElse("nothing"));
+    }
+
+    private void undo() {
+        ask(() -> {
+            session.undo();
+            return true;
+        });
+    }
+
+    /** Dressed in the light and in the dark theme, as it stands. */
+    private void shots(String name) {
+        shot(name + "-light");
+        dress(true);
+        shot(name + "-dark");
+        dress(false);
+    }
+
+    private static void dress(boolean dark) {
+        ask(() -> {
+            Theme.install(dark);
+            return true;
+        });
+    }
+
+    @Test
+    void sticksArePickedFromTheBoxByPointerAndByKeys() {
+        strips().clickItem(1);
+        window().button("notes.open-box").click();
+        window().button("notes.stick.s10").click();
+        assertThat(ids()).containsExactly("n1", "n2", "n3", "n4", "n5");
+        assertThat(note("n5").stick().id()).isEqualTo("s10");
+        assertThat(note("n5").zone()).contains("z2");
+        assertThat(window().label("notes.box.hint").text()).contains("on the card as 5");
+
+        window().toggleButton("notes.box.tray").click();
+        window().button("notes.stick.s10").focus();
+        robot().pressAndReleaseKey(KeyEvent.VK_RIGHT);
+        robot().pressAndReleaseKey(KeyEvent.VK_DOWN);
+        window().button("notes.stick.s17").requireFocused();
+        robot().pressAndReleaseKey(KeyEvent.VK_SPACE);
+        robot().pressAndReleaseKey(KeyEvent.VK_ENTER);
+        assertThat(ids()).hasSize(7);
+        assertThat(note("n7").stick().id()).isEqualTo("s17");
+        shots("box-tray");
+
+        robot().pressAndReleaseKey(KeyEvent.VK_ESCAPE);
+        assertThat(ask(card::isBoxOpen)).isFalse();
+        strips().requireFocused();
+        assertThat(undoable()).startsWith("add ");
+        undo();
+        undo();
+        undo();
+        assertThat(ids()).containsExactly("n1", "n2", "n3", "n4");
+    }
+
+    @Test
+    void everyStickIsATargetOfTwentyFourPixelsInsideTheBox() {
+        window().button("notes.open-box").click();
+        shots("box");
+        for (Stick stick : ask(() -> session.study().box().orElseThrow().sticks())) {
+            Dimension size = ask(
+                    () -> window().button("notes.stick." + stick.id()).target().getSize());
+            assertThat(Math.min(size.width, size.height)).isGreaterThanOrEqualTo(24);
+        }
+    }
+
+    @Test
+    void aStripIsDraggedIntoPlace() {
+        int pitch = ask(() -> strips().target().getFixedCellHeight());
+        drag(
+                strips().target(),
+                MouseButton.LEFT_BUTTON,
+                List.of(new Point(60, 20), new Point(60, 60), new Point(60, 2 * pitch + 10)));
+        assertThat(ids()).containsExactly("n2", "n1", "n3", "n4");
+        assertThat(undoable()).isEqualTo("move Sloe");
+        strips().requireSelectedItems(1);
+
+        drag(strips().target(), MouseButton.LEFT_BUTTON, List.of(new Point(60, 4 * pitch - 6), new Point(60, 2)));
+        assertThat(ids()).containsExactly("n4", "n2", "n1", "n3");
+        undo();
+        undo();
+        assertThat(ids()).containsExactly("n1", "n2", "n3", "n4");
+    }
+
+    @Test
+    void theLineOfInsertionShowsAndEscapeDropsTheDrag() {
+        int pitch = ask(() -> strips().target().getFixedCellHeight());
+        robot().moveMouse(strips().target(), new Point(60, 20));
+        robot().pressMouse(MouseButton.LEFT_BUTTON);
+        robot().moveMouse(strips().target(), new Point(60, 3 * pitch + 2));
+        shots("dragging");
+        robot().pressAndReleaseKey(KeyEvent.VK_ESCAPE);
+        robot().releaseMouse(MouseButton.LEFT_BUTTON);
+        robot().waitForIdle();
+        assertThat(ids()).containsExactly("n1", "n2", "n3", "n4");
+    }
+
+    @Test
+    void aTrembleIsAClick() {
+        drag(strips().target(), MouseButton.LEFT_BUTTON, List.of(new Point(60, 40), new Point(60, 47)));
+        assertThat(ids()).containsExactly("n1", "n2", "n3", "n4");
+        strips().requireSelectedItems(0);
+    }
+
+    @Test
+    void keysMoveAndRemoveTheSelectedStrip() {
+        strips().clickItem(0);
+        robot().pressAndReleaseKey(KeyEvent.VK_DOWN, InputEvent.ALT_MASK);
+        robot().pressAndReleaseKey(KeyEvent.VK_DOWN, InputEvent.ALT_MASK);
+        assertThat(ids()).containsExactly("n2", "n3", "n1", "n4");
+        robot().pressAndReleaseKey(KeyEvent.VK_UP, InputEvent.ALT_MASK);
+        assertThat(ids()).containsExactly("n2", "n1", "n3", "n4");
+        robot().pressAndReleaseKey(KeyEvent.VK_DOWN);
+        robot().pressAndReleaseKey(KeyEvent.VK_DELETE);
+        assertThat(ids()).containsExactly("n2", "n1", "n4");
+        assertThat(undoable()).isEqualTo("remove Far slate");
+        undo();
+        assertThat(ids()).containsExactly("n2", "n1", "n3", "n4");
+    }
+
+    @Test
+    void aStripsChoicesAreEdits() {
+        strips().clickItem(3);
+        robot().pressAndReleaseKey(KeyEvent.VK_ENTER);
+        window().comboBox("notes.editor.zone").requireFocused().selectItem("ridge");
+        until("the zone is taken", () -> note("n4").zone().equals(Optional.of("z3")));
+        assertThat(undoable()).isEqualTo("change zone of Rime");
+        window().comboBox("notes.editor.purpose").selectItem("sky");
+        until("the purpose is taken", () -> note("n4").purpose().equals("sky"));
+        window().comboBox("notes.editor.direction").selectItem("upright");
+        until("the direction is taken", () -> note("n4").direction() == ColorNote.Direction.UPRIGHT);
+        window().comboBox("notes.editor.touch").selectItem("firm");
+        until("the touch is taken", () -> note("n4").touch() == ColorNote.Touch.FIRM);
+        shots("editor");
+        undo();
+        assertThat(note("n4").touch()).isEqualTo(ColorNote.Touch.LIGHT);
+        assertThat(window().comboBox("notes.editor.touch").selectedItem()).isEqualTo("light");
+        robot().pressAndReleaseKey(KeyEvent.VK_ESCAPE);
+        window().panel("notes.card");
+        strips().requireFocused();
+    }
+
+    @Test
+    void aPurposeMayBeThePaintersOwnWords() {
+        strips().item(0).doubleClick();
+        JComboBox<?> purpose = window().comboBox("notes.editor.purpose").target();
+        robot().focusAndWaitForFocusGain(ask(() -> purpose.getEditor().getEditorComponent()));
+        robot().pressAndReleaseKey(KeyEvent.VK_A, InputEvent.CTRL_MASK);
+        robot().enterText("soot");
+        robot().pressAndReleaseKey(KeyEvent.VK_TAB);
+        until("the purpose is taken", () -> note("n1").purpose().equals("soot"));
+        assertThat(undoable()).isEqualTo("change purpose of Sloe");
+    }
+
+    @Test
+    void walkingThroughTheOpenListOfZonesMakesNoEdit() {
+        strips().clickItem(0);
+        window().button("notes.change").click();
+        JComboBox<?> zone = window().comboBox("notes.editor.zone").target();
+        robot().pressAndReleaseKey(KeyEvent.VK_DOWN);
+        until("the list is open", zone::isPopupVisible);
+        robot().pressAndReleaseKey(KeyEvent.VK_DOWN);
+        robot().pressAndReleaseKey(KeyEvent.VK_DOWN);
+        robot().waitForIdle();
+        assertThat(undoable()).isEqualTo("nothing");
+        robot().pressAndReleaseKey(KeyEvent.VK_ENTER);
+        until("the zone is taken", () -> note("n1").zone().equals(Optional.of("z3")));
+        undo();
+        assertThat(undoable()).isEqualTo("nothing");
+    }
+
+    @Test
+    void aNewZoneIsAskedForAndTaken() {
+        strips().clickItem(3);
+        window().button("notes.change").click();
+        window().comboBox("notes.editor.zone").selectItem("new zone…");
+        window().textBox("notes.zone.name").requireFocused();
+        shots("zone");
+        window().button("notes.zone.add").click();
+        window().textBox("notes.zone.name").requireFocused().enterText("winter sky");
+        window().comboBox("notes.zone.plane").selectItem("sky");
+        window().comboBox("notes.zone.distance").selectItem("far");
+        window().button("notes.zone.add").click();
+        until("the strip is in it", () -> note("n4").zone().equals(Optional.of("z4")));
+        assertThat(ask(() -> session.study().zone("z4").orElseThrow()))
+                .isEqualTo(new Zone("z4", "winter sky", Zone.Plane.SKY, Zone.Distance.FAR));
+        assertThat(window().comboBox("notes.editor.zone").selectedItem()).isEqualTo("winter sky");
+        undo();
+        assertThat(ask(() -> session.study().zones())).hasSize(3);
+        assertThat(window().comboBox("notes.editor.zone").selectedItem()).isEqualTo("none");
+    }
+
+    @Test
+    void withoutNotesAndWithoutABoxItSaysWhatToDo() {
+        ask(() -> {
+            session.open(KilnHill.study().withNotes(List.of()).withBox(Optional.empty()), Optional.empty());
+            return true;
+        });
+        window().label("notes.empty").requireVisible();
+        window().button("notes.remove").requireDisabled();
+        shots("empty");
+        window().button("notes.open-box").click();
+        window().button("notes.box.file").requireFocused().click();
+        assertThat(opened).containsExactly("box file");
+        shots("no-box");
+    }
+
+    @Test
+    void everythingHasAnAccessibleName() {
+        assertThat(ask(() -> strips().target().getAccessibleContext().getAccessibleName()))
+                .isEqualTo("color notes");
+        assertThat(ask(() -> strips().target()
+                        .getAccessibleContext()
+                        .getAccessibleChild(1)
+                        .getAccessibleContext()
+                        .getAccessibleName()))
+                .isEqualTo("2. A2  Peat, value 2.1: slope shadow, darks, slanting left, firm");
+        window().button("notes.open-box").click();
+        assertThat(ask(() -> window().button("notes.stick.s1")
+                        .target()
+                        .getAccessibleContext()
+                        .getAccessibleName()))
+                .isEqualTo("A1  Sloe   value 1.8   on the card as 1");
+    }
+}
