@@ -46,6 +46,11 @@ public final class CardSizes {
         return Collections.unmodifiableMap(sizes);
     }
 
+    /** The sizes that have a name, upright, in millimeters. */
+    public static List<Size> usual() {
+        return List.copyOf(NAMED.values());
+    }
+
     /** The names of the sizes that have one. */
     public static List<String> names() {
         return List.copyOf(NAMED.keySet());

@@ -17,6 +17,22 @@ public record Moments(double area, double x, double y, double xx, double yy, dou
         return new Moments(area * factor, x * factor, y * factor, xx * factor, yy * factor, xy * factor);
     }
 
+    /** The moments of the same figure moved by (dx, dy). */
+    public Moments moved(double dx, double dy) {
+        return new Moments(
+                area,
+                x + dx * area,
+                y + dy * area,
+                xx + 2 * dx * x + dx * dx * area,
+                yy + 2 * dy * y + dy * dy * area,
+                xy + dx * y + dy * x + dx * dy * area);
+    }
+
+    /** The moments of the same figure about its center of gravity; about the origin where the area is zero. */
+    public Moments central() {
+        return area == 0 ? this : moved(-x / area, -y / area);
+    }
+
     /** The center of gravity; empty where the area is zero. */
     public Optional<Point> centroid() {
         return area == 0 ? Optional.empty() : Optional.of(new Point(x / area, y / area));

@@ -38,6 +38,17 @@ public record Outline(List<Node> nodes) {
         return List.copyOf(segments);
     }
 
+    /**
+     * Area and moments about the origin of the drawn curve itself, in closed form. For an outline that does not cross itself
+     * they are those of what it fills, whichever way it runs. One that does is summed by winding numbers: a part that it winds
+     * round twice counts double, parts that it winds round in opposite ways cancel (a bow-tie's area is 0). The sum's sign is
+     * chosen so that the area is 0 or more. What ink fills then is {@link Region#moments()}.
+     */
+    public Moments moments() {
+        Moments signed = Green.moments(segments());
+        return signed.area() < 0 ? signed.times(-1) : signed;
+    }
+
     /** Every point and pull carried by {@code map}; exact for affine maps only. */
     public Outline mapped(UnaryOperator<Point> map) {
         return new Outline(nodes.stream()

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -98,12 +99,17 @@ public record Study(
 
     /** An id that nothing in the study has: the prefix and the lowest free number, for example {@code m12}. */
     public String newId(String prefix) {
+        return newIds(prefix, 1).get(0);
+    }
+
+    /** As many ids that nothing in the study has: the prefix and the lowest free numbers. */
+    public List<String> newIds(String prefix, int count) {
         Set<String> taken = new TreeSet<>(ids().toList());
-        int number = 1;
-        while (taken.contains(prefix + number)) {
-            number++;
-        }
-        return prefix + number;
+        return IntStream.iterate(1, number -> number + 1)
+                .mapToObj(number -> prefix + number)
+                .filter(id -> !taken.contains(id))
+                .limit(count)
+                .toList();
     }
 
     private Stream<String> ids() {

@@ -1,0 +1,140 @@
+package umbercard.desk.ledger;
+
+import com.formdev.flatlaf.ui.FlatUIUtils;
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.FontMetrics;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.RoundRectangle2D;
+import java.util.List;
+import javax.accessibility.AccessibleContext;
+import javax.accessibility.AccessibleRole;
+import javax.swing.JComponent;
+import umbercard.desk.theme.Theme;
+import umbercard.door.Finding;
+import umbercard.words.Words;
+
+/**
+ * One reading: its verdict as a shape and a word, and its sentence. A diamond stands for <i>look again</i>, a dot for
+ * <i>holds</i>, a ring for a figure, a dash for the others.
+ */
+final class ReadingLine extends JComponent {
+    private static final int PAD = 4;
+    private static final int SHAPE = 18;
+    private static final int VERDICT = 80;
+
+    private final transient Finding finding;
+    private final String verdict;
+    private final String sentence;
+    private boolean old;
+
+    ReadingLine(String id, Finding finding) {
+        this.finding = finding;
+        this.verdict = Words.say("trade.verdict." + finding.verdict().key());
+        this.sentence = Words.say(finding.sentence());
+        setName("ledger.reading." + id);
+        setFocusable(true);
+    }
+
+    Finding finding() {
+        return finding;
+    }
+
+    /** Verdict and sentence, as a screen reader says them. */
+    String spoken() {
+        return Words.say("ledger.line.spoken", verdict, sentence);
+    }
+
+    void old(boolean isOld) {
+        old = isOld;
+        repaint();
+    }
+
+    /** How high it must be to say all in that width. */
+    int heightFor(int width) {
+        return lines(width).size() * lineHeight() + 2 * UIScale.scale(PAD);
+    }
+
+    private List<String> lines(int width) {
+        FontMetrics metrics = getFontMetrics(Theme.font("defaultFont"));
+        return Wrapping.lines(sentence, width - UIScale.scale(SHAPE + VERDICT + 2 * PAD), metrics::stringWidth);
+    }
+
+    private int lineHeight() {
+        return getFontMetrics(Theme.font("defaultFont")).getHeight() + UIScale.scale(1);
+    }
+
+    @Override
+    protected void paintComponent(Graphics g) {
+        Graphics2D smooth = Theme.smooth(g);
+        if (isFocusOwner()) {
+            smooth.setColor(Theme.color("Umbercard.onSheetSoft"));
+            smooth.setStroke(new BasicStroke(1));
+            float corner = UIScale.scale(6f);
+            smooth.draw(new RoundRectangle2D.Float(.5f, .5f, getWidth() - 1f, getHeight() - 1f, corner, corner));
+        }
+        Dim.apply(smooth, old);
+        boolean again = finding.verdict() == Finding.Verdict.LOOK_AGAIN;
+        FontMetrics metrics = getFontMetrics(Theme.font("defaultFont"));
+        int baseline = UIScale.scale(PAD) + (lineHeight() - metrics.getHeight()) / 2 + metrics.getAscent();
+        Color tint = Theme.color(again ? "Umbercard.umberOnSheet" : "Umbercard.onSheetSoft");
+        smooth.setColor(tint);
+        float middle = baseline - metrics.getAscent() * .36f;
+        paintShape(smooth, UIScale.scale(PAD + 5f), middle);
+        smooth.setFont(Theme.font(again ? "semibold.font" : "defaultFont"));
+        int x = UIScale.scale(PAD + SHAPE);
+        FlatUIUtils.drawString(this, smooth, verdict, x, baseline);
+        smooth.setFont(metrics.getFont());
+        smooth.setColor(Theme.color("Umbercard.onSheet"));
+        x += UIScale.scale(VERDICT);
+        for (String line : lines(getWidth())) {
+            FlatUIUtils.drawString(this, smooth, line, x, baseline);
+            baseline += lineHeight();
+        }
+        smooth.dispose();
+    }
+
+    private void paintShape(Graphics2D g, float x, float y) {
+        float half = UIScale.scale(3.5f);
+        switch (finding.verdict()) {
+            case LOOK_AGAIN -> {
+                float wide = UIScale.scale(5f);
+                Path2D diamond = new Path2D.Float();
+                diamond.moveTo(x, y - wide);
+                diamond.lineTo(x + wide, y);
+                diamond.lineTo(x, y + wide);
+                diamond.lineTo(x - wide, y);
+                diamond.closePath();
+                g.fill(diamond);
+            }
+            case HOLDS -> g.fill(new Ellipse2D.Float(x - half, y - half, 2 * half, 2 * half));
+            case FIGURE_ONLY -> {
+                g.setStroke(new BasicStroke(UIScale.scale(1.5f)));
+                g.draw(new Ellipse2D.Float(x - half, y - half, 2 * half, 2 * half));
+            }
+            case NOT_SET, DOES_NOT_APPLY -> {
+                g.setStroke(new BasicStroke(UIScale.scale(1.5f)));
+                g.draw(new Line2D.Float(x - half, y, x + half, y));
+            }
+        }
+    }
+
+    @Override
+    public AccessibleContext getAccessibleContext() {
+        if (accessibleContext == null) {
+            accessibleContext = new AccessibleJComponent() {
+                @Override
+                public AccessibleRole getAccessibleRole() {
+                    return AccessibleRole.LABEL;
+                }
+            };
+            accessibleContext.setAccessibleName(spoken());
+        }
+        return accessibleContext;
+    }
+}

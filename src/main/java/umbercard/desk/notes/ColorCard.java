@@ -1,0 +1,162 @@
+package umbercard.desk.notes;
+
+import java.awt.CardLayout;
+import java.awt.event.ActionEvent;
+import java.util.Optional;
+import javax.swing.AbstractAction;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.KeyStroke;
+import net.miginfocom.swing.MigLayout;
+import umbercard.desk.session.Session;
+import umbercard.desk.theme.PaperCard;
+import umbercard.desk.theme.WordButton;
+import umbercard.model.ColorNote;
+import umbercard.words.Words;
+
+/**
+ * The color card: the color notes as strips in the order of application, and the box that lies over them while sticks are
+ * picked. Event thread only.
+ */
+public final class ColorCard extends PaperCard {
+    private static final String STRIPS = "strips";
+    private static final String EMPTY = "empty";
+    private static final String NOTES = "notes";
+    private static final String BOX = "box";
+
+    private final transient Session session;
+    private final CardLayout pages = new CardLayout();
+    private final CardLayout middlePages = new CardLayout();
+    private final JPanel middle = new JPanel(middlePages);
+    private final StripList strips;
+    private final NoteEditor editor;
+    private final BoxPanel box;
+    private final WordButton change;
+    private final WordButton remove;
+    private boolean boxOpen;
+
+    /** The card of the session's study; {@code openBoxFile} asks for a box file when the study has none. */
+    public ColorCard(Session session, Runnable openBoxFile) {
+        super(new CardLayout());
+        this.session = session;
+        setLayout(pages);
+        setName("notes.card");
+        getAccessibleContext().setAccessibleName(Words.say("notes.card.name"));
+        getAccessibleContext().setAccessibleDescription(Words.say("notes.card.description"));
+        strips = new StripList(session, this::openEditor);
+        editor = new NoteEditor(session, this::closeEditor);
+        box = new BoxPanel(session, strips::selected, this::added, this::closeBox, openBoxFile);
+        change = word("change", this::openEditor);
+        remove = word("remove", strips::removeSelected);
+        middle.setOpaque(false);
+        editor.setVisible(false);
+        add(notesPage(), NOTES);
+        add(box, BOX);
+        strips.addListSelectionListener(event -> selectionChanged());
+        session.listen(changed -> {
+            if (changed == Session.Change.STUDY) {
+                refresh();
+            }
+        });
+        refresh();
+    }
+
+    private static WordButton word(String key, Runnable action) {
+        return WordButton.onPaper(
+                "notes." + key, Words.say("notes." + key), Words.say("notes." + key + ".description"), action);
+    }
+
+    private JPanel notesPage() {
+        JScrollPane scroller = Controls.scroller(strips, false);
+        JLabel empty = Controls.onPaper(new JLabel(Words.say("notes.empty"), JLabel.CENTER));
+        empty.setName("notes.empty");
+        middle.add(scroller, STRIPS);
+        middle.add(empty, EMPTY);
+        JPanel page = new JPanel(
+                new MigLayout("insets 10 10 10 10, gap 0, hidemode 3, wrap 1", "[grow,fill]", "[grow,fill][][]"));
+        page.setOpaque(false);
+        page.add(middle, "wmin 0");
+        page.add(editor, "gapleft 6, gaptop 8");
+        page.add(word("open-box", this::openBox), "split 3, growx 0, gaptop 8");
+        page.add(change, "growx 0, gapleft 8");
+        page.add(remove, "growx 0, gapleft push");
+        bindEscape(page);
+        return page;
+    }
+
+    private void bindEscape(JPanel page) {
+        page.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke("ESCAPE"), "close");
+        page.getActionMap().put("close", new AbstractAction() {
+            @Override
+            public boolean isEnabled() {
+                return editor.isVisible();
+            }
+
+            @Override
+            public void actionPerformed(ActionEvent event) {
+                closeEditor();
+            }
+        });
+    }
+
+    private void refresh() {
+        strips.refresh();
+        middlePages.show(middle, session.study().notes().isEmpty() ? EMPTY : STRIPS);
+        box.refresh();
+        selectionChanged();
+    }
+
+    private void selectionChanged() {
+        Optional<ColorNote> selected = strips.selected();
+        change.setEnabled(selected.isPresent());
+        remove.setEnabled(selected.isPresent());
+        if (selected.isEmpty()) {
+            closeEditor();
+        }
+        if (editor.isVisible()) {
+            selected.ifPresent(editor::show);
+        }
+    }
+
+    private void openEditor() {
+        strips.selected().ifPresent(note -> {
+            editor.show(note);
+            editor.setVisible(true);
+            validate();
+            strips.select(note.id());
+            editor.begin();
+        });
+    }
+
+    private void closeEditor() {
+        if (editor.isVisible()) {
+            editor.setVisible(false);
+            strips.requestFocusInWindow();
+        }
+    }
+
+    private void added(String note) {
+        strips.select(note);
+    }
+
+    /** Lays the box over the card. */
+    public void openBox() {
+        boxOpen = true;
+        pages.show(this, BOX);
+        box.begin();
+    }
+
+    /** Takes the box off the card again. */
+    public void closeBox() {
+        boxOpen = false;
+        pages.show(this, NOTES);
+        strips.requestFocusInWindow();
+    }
+
+    /** Whether the box lies over the card. */
+    public boolean isBoxOpen() {
+        return boxOpen;
+    }
+}

@@ -1,0 +1,71 @@
+package umbercard.desk.notes;
+
+import com.formdev.flatlaf.FlatClientProperties;
+import java.awt.Component;
+import java.util.function.Function;
+import javax.swing.BorderFactory;
+import javax.swing.DefaultListCellRenderer;
+import javax.swing.JComboBox;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JList;
+import javax.swing.JScrollPane;
+import javax.swing.ListCellRenderer;
+import javax.swing.ScrollPaneConstants;
+
+/** Plain components in the colors of paper. */
+final class Controls {
+    private Controls() {}
+
+    /** The component, dressed for a card. */
+    static <C extends JComponent> C onPaper(C component) {
+        component.putClientProperty(FlatClientProperties.STYLE_CLASS, "paper");
+        return component;
+    }
+
+    /** A small label above {@code field}, which it names. */
+    static JLabel caption(String words, JComponent field) {
+        JLabel label = new JLabel(words);
+        label.putClientProperty(FlatClientProperties.STYLE_CLASS, "paperSoft");
+        label.setLabelFor(field);
+        field.getAccessibleContext().setAccessibleName(words);
+        return label;
+    }
+
+    /** A list to choose from, its items said by {@code words}. */
+    static <T> JComboBox<T> choice(String name, T[] items, Function<T, String> words) {
+        JComboBox<T> combo = onPaper(new JComboBox<>(items));
+        combo.setName(name);
+        combo.setRenderer(said(words));
+        combo.setMaximumRowCount(14);
+        return combo;
+    }
+
+    /** Paints an item as {@code words} says it. */
+    static <T> ListCellRenderer<T> said(Function<T, String> words) {
+        DefaultListCellRenderer plain = new DefaultListCellRenderer();
+        return (JList<? extends T> list, T value, int index, boolean selected, boolean focused) -> {
+            Component cell = plain.getListCellRendererComponent(list, "", index, selected, focused);
+            if (value != null) {
+                plain.setText(words.apply(value));
+            }
+            return cell;
+        };
+    }
+
+    /** A frameless, see-through scroller; sideways only when {@code sideways}. */
+    static JScrollPane scroller(JComponent view, boolean sideways) {
+        JScrollPane scroller = new JScrollPane(
+                view,
+                ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED,
+                sideways
+                        ? ScrollPaneConstants.HORIZONTAL_SCROLLBAR_AS_NEEDED
+                        : ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
+        scroller.setBorder(BorderFactory.createEmptyBorder());
+        scroller.setOpaque(false);
+        scroller.getViewport().setOpaque(false);
+        onPaper(scroller.getVerticalScrollBar());
+        onPaper(scroller.getHorizontalScrollBar());
+        return scroller;
+    }
+}

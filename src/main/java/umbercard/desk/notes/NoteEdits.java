@@ -1,0 +1,50 @@
+package umbercard.desk.notes;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import umbercard.door.Edit;
+import umbercard.model.ColorNote;
+import umbercard.model.Stick;
+import umbercard.model.Study;
+import umbercard.model.Zone;
+import umbercard.model.edit.Edits;
+import umbercard.words.Message;
+
+/** Edits of the color card, by name. */
+final class NoteEdits {
+    private NoteEdits() {}
+
+    /** Adds a strip of the stick after the others; its zone and purpose are those of {@code like}. */
+    static Edit add(String id, Stick stick, Optional<ColorNote> like) {
+        ColorNote plain = ColorNote.of(id, stick);
+        ColorNote note =
+                like.map(l -> plain.withZone(l.zone()).withPurpose(l.purpose())).orElse(plain);
+        return new Edit(Message.of("notes.edit.add", stick.title()), Edits.addNote(note));
+    }
+
+    static Edit remove(ColorNote note) {
+        return new Edit(Message.of("notes.edit.remove", note.stick().title()), Edits.removeNote(note.id()));
+    }
+
+    /** Moves a strip to a place counted from 0. */
+    static Edit move(ColorNote note, int place) {
+        return new Edit(Message.of("notes.edit.move", note.stick().title()), Edits.moveNote(note.id(), place));
+    }
+
+    /** Changes one of a strip's choices: {@code zone}, {@code purpose}, {@code direction} or {@code touch}. */
+    static Edit change(ColorNote note, String choice, UnaryOperator<ColorNote> change) {
+        return new Edit(Message.of("notes.edit." + choice, note.stick().title()), Edits.note(note.id(), change));
+    }
+
+    /** Adds a zone after the others and puts the strip into it. */
+    static Edit newZone(ColorNote note, Zone zone) {
+        UnaryOperator<Study> into = Edits.note(note.id(), n -> n.withZone(Optional.of(zone.id())));
+        return new Edit(Message.of("notes.edit.new-zone", zone.name()), study -> {
+            List<Zone> zones = new ArrayList<>(study.zones());
+            zones.add(zone);
+            return into.apply(study.withZones(zones));
+        });
+    }
+}

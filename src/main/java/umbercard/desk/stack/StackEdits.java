@@ -1,0 +1,77 @@
+package umbercard.desk.stack;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import umbercard.door.Edit;
+import umbercard.model.Mark;
+import umbercard.model.Study;
+import umbercard.model.Thumbnail;
+import umbercard.model.edit.Edits;
+import umbercard.words.Message;
+import umbercard.words.Words;
+
+/** Edits of the stack, by name. */
+final class StackEdits {
+    private StackEdits() {}
+
+    /** An empty thumbnail with a new id and a name that no other has. */
+    static Thumbnail another(Study study) {
+        Set<String> names = names(study);
+        int number = study.thumbnails().size() + 1;
+        while (names.contains(Words.say("stack.new-name", Integer.toString(number)))) {
+            number++;
+        }
+        return Thumbnail.empty(study.newId("t"), Words.say("stack.new-name", Integer.toString(number)));
+    }
+
+    /** A copy with ids of its own and a name that no other has. */
+    static Thumbnail copy(Study study, Thumbnail original) {
+        Set<String> names = names(study);
+        String name = Words.say("stack.copy-name", original.name());
+        for (int number = 2; names.contains(name); number++) {
+            name = Words.say("stack.copy-name.again", original.name(), Integer.toString(number));
+        }
+        List<String> ids = study.newIds("m", original.marks().size());
+        List<Mark> marks = new ArrayList<>();
+        for (int i = 0; i < ids.size(); i++) {
+            marks.add(original.marks().get(i).withId(ids.get(i)));
+        }
+        return original.withId(study.newId("t")).withName(name).withMarks(marks);
+    }
+
+    private static Set<String> names(Study study) {
+        return study.thumbnails().stream().map(Thumbnail::name).collect(Collectors.toSet());
+    }
+
+    static Edit addEmpty(Thumbnail thumbnail) {
+        return new Edit(Message.of("stack.edit.another"), Edits.addThumbnail(thumbnail));
+    }
+
+    static Edit addCopy(Thumbnail copy, Thumbnail original) {
+        return new Edit(Message.of("stack.edit.copy", original.name()), Edits.addThumbnail(copy));
+    }
+
+    static Edit choose(Thumbnail thumbnail) {
+        return new Edit(Message.of("stack.edit.choose", thumbnail.name()), Edits.choose(thumbnail.id()));
+    }
+
+    static Edit rename(Thumbnail thumbnail, String name) {
+        return new Edit(
+                Message.of("stack.edit.rename", thumbnail.name()),
+                Edits.thumbnail(thumbnail.id(), t -> t.withName(name)));
+    }
+
+    /** Takes a thumbnail off the stack; if it was the chosen one, none is. The last one stays: the desk is never empty. */
+    static Edit remove(Thumbnail thumbnail) {
+        return new Edit(Message.of("stack.edit.remove", thumbnail.name()), study -> {
+            List<Thumbnail> rest = study.thumbnails().stream()
+                    .filter(t -> !t.id().equals(thumbnail.id()))
+                    .toList();
+            return rest.isEmpty()
+                    ? study
+                    : study.withThumbnails(rest).withChosen(study.chosen().filter(id -> !id.equals(thumbnail.id())));
+        });
+    }
+}

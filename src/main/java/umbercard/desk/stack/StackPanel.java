@@ -1,0 +1,82 @@
+package umbercard.desk.stack;
+
+import javax.swing.BorderFactory;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.ScrollPaneConstants;
+import net.miginfocom.swing.MigLayout;
+import umbercard.desk.session.Session;
+import umbercard.desk.theme.WordButton;
+import umbercard.model.Thumbnail;
+import umbercard.words.Words;
+
+/**
+ * The thumbnails as a stack of tabbed cards, each with its little notan, dark share and horizon height. Event thread only.
+ */
+public final class StackPanel extends JPanel {
+    private final transient Session session;
+    private final StackList list;
+    private final transient Shares shares;
+    private final WordButton copy = word("copy", this::addCopy);
+    private final WordButton choose = word("choose", this::choose);
+
+    /** The stack of the session's study. */
+    public StackPanel(Session session) {
+        super(new MigLayout("insets 0, gap 0, wrap 1", "[132!,left]", "[grow,fill][]0[]"));
+        this.session = session;
+        setOpaque(false);
+        setName("stack");
+        shares = new Shares(this::repaint);
+        list = new StackList(session, shares);
+        JScrollPane scroller = new JScrollPane(
+                list, ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED, ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
+        scroller.setBorder(BorderFactory.createEmptyBorder());
+        scroller.setOpaque(false);
+        scroller.getViewport().setOpaque(false);
+        add(scroller, "w 132!");
+        add(word("another", this::addEmpty), "gaptop 4, pad 0 -5 0 -5");
+        add(copy, "split 2, pad 0 -5 0 -5");
+        add(choose, "gapleft 4, pad 0 -5 0 -5");
+        session.listen(this::changed);
+        follow();
+    }
+
+    private static WordButton word(String key, Runnable action) {
+        return WordButton.onDesk(
+                "stack." + key, Words.say("stack." + key), Words.say("stack." + key + ".description"), action);
+    }
+
+    private void changed(Session.Change change) {
+        switch (change) {
+            case STUDY, PREVIEW, SHOWN -> follow();
+            case PHOTOGRAPH, FILE -> {}
+        }
+    }
+
+    private void follow() {
+        list.follow();
+        shares.follow(session.seen());
+        copy.setEnabled(session.thumbnail().isPresent());
+        boolean isChosen =
+                session.study().chosen().filter(session.shown()::equals).isPresent();
+        choose.setEnabled(session.thumbnail().isPresent() && !isChosen);
+    }
+
+    private void addEmpty() {
+        Thumbnail another = StackEdits.another(session.study());
+        session.edit(StackEdits.addEmpty(another));
+        session.show(another.id());
+    }
+
+    private void addCopy() {
+        session.study().thumbnail(session.shown()).ifPresent(original -> {
+            Thumbnail copied = StackEdits.copy(session.study(), original);
+            session.edit(StackEdits.addCopy(copied, original));
+            session.show(copied.id());
+        });
+    }
+
+    private void choose() {
+        list.choose();
+    }
+}

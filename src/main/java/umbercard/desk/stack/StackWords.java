@@ -1,0 +1,37 @@
+package umbercard.desk.stack;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import umbercard.model.Level;
+import umbercard.model.Thumbnail;
+import umbercard.words.Words;
+
+/** What stands on a thumbnail of the stack, in words. */
+final class StackWords {
+    private StackWords() {}
+
+    /** The dark share in percent, or nothing while it is not known yet. */
+    static String dark(OptionalDouble share) {
+        return share.isEmpty() ? "" : Words.say("stack.dark", Long.toString(Math.round(100 * share.getAsDouble())));
+    }
+
+    /** The height of the horizon, else of the land edge, above the lower edge; nothing where neither is set. */
+    static String horizon(Thumbnail thumbnail) {
+        Optional<Level> level = thumbnail.horizon().or(thumbnail::landEdge);
+        String key = thumbnail.horizon().isPresent() ? "stack.horizon" : "stack.land-edge";
+        return level.map(line -> Words.say(key, share(1 - line.y()))).orElse("");
+    }
+
+    /** A share as the trade writes it: {@code .61}. */
+    static String share(double share) {
+        String words = String.format(Locale.ROOT, "%.2f", share);
+        return words.startsWith("0.") ? words.substring(1) : words;
+    }
+
+    /** The whole card as a screen reader says it. */
+    static String spoken(Thumbnail thumbnail, OptionalDouble share, boolean chosen) {
+        return Words.say(
+                chosen ? "stack.spoken.chosen" : "stack.spoken", thumbnail.name(), dark(share), horizon(thumbnail));
+    }
+}

@@ -1,0 +1,73 @@
+package umbercard.geometry;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.locationtech.jts.algorithm.Orientation;
+import org.locationtech.jts.geom.Coordinate;
+
+/** A simple closed walk along border edges with the result on the left hand: an outer border or that of a hole. */
+final class Ring {
+    private final List<Edge> edges;
+
+    /** The lower of the two edges at the least coordinate. */
+    private final Edge first;
+
+    final List<Ring> holes = new ArrayList<>();
+
+    @Nullable
+    private Ring outer;
+
+    Ring(List<Edge> walk) {
+        edges = List.copyOf(walk);
+        Edge least = edges.get(0);
+        for (Edge edge : edges) {
+            int order = edge.left.compareTo(least.left);
+            if (order < 0 || (order == 0 && Edge.byHeight(edge, least) < 0)) {
+                least = edge;
+            }
+        }
+        first = least;
+        for (Edge edge : edges) {
+            edge.ring = this;
+        }
+    }
+
+    boolean isHole() {
+        return !first.insideAbove;
+    }
+
+    static Comparator<Ring> fromLeft() {
+        return Comparator.comparing((Ring ring) -> ring.first.left).thenComparing(ring -> ring.first, Edge::byHeight);
+    }
+
+    /**
+     * The outer border of the piece that this ring bounds. What lies next below a hole bounds the same piece: its outer
+     * border, or another of its holes.
+     */
+    @Nullable
+    Ring outer() {
+        if (!isHole()) {
+            return this;
+        }
+        if (outer == null && first.support != null && first.support.ring != null) {
+            outer = first.support.ring.outer();
+        }
+        return outer;
+    }
+
+    /** The closed ring of coordinates, without points in the middle of a straight run. */
+    Coordinate[] coordinates() {
+        List<Coordinate> kept = new ArrayList<>(edges.size() + 1);
+        Coordinate before = edges.get(edges.size() - 1).from();
+        for (Edge edge : edges) {
+            if (Orientation.index(before, edge.from(), edge.to()) != Orientation.COLLINEAR) {
+                kept.add(edge.from());
+                before = edge.from();
+            }
+        }
+        kept.add(kept.get(0));
+        return kept.toArray(new Coordinate[0]);
+    }
+}

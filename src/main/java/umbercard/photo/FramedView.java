@@ -1,0 +1,114 @@
+package umbercard.photo;
+
+import umbercard.kernel.EventThread;
+import umbercard.model.Frame;
+import umbercard.picture.Picture;
+
+/**
+ * The part of a photograph that lies in a frame, resampled in linear light: smoothly where it is enlarged, by the mean of
+ * what a pixel covers where it is reduced. Outside the photograph lies bare card.
+ */
+public final class FramedView {
+    /** The color of bare card, as {@code 0xRRGGBB}. */
+    public static final int BARE_CARD = 0xfdfcf8;
+
+    private static final int CHUNK = 32;
+
+    private final Picture photograph;
+    private final int samples;
+    private final double originX;
+    private final double originY;
+    private final double acrossX;
+    private final double acrossY;
+    private final double downX;
+    private final double downY;
+    private float red;
+    private float green;
+    private float blue;
+
+    private FramedView(Picture photograph, Frame frame, double ratio, int width, int height) {
+        this.photograph = photograph;
+        double unit = frame.height() * photograph.height();
+        double turn = Math.toRadians(frame.tilt());
+        double side = (frame.mirrored() ? -1 : 1) * unit * ratio;
+        // Counter-clockwise as seen, while y runs down.
+        acrossX = side * StrictMath.cos(turn) / width;
+        acrossY = -side * StrictMath.sin(turn) / width;
+        downX = unit * StrictMath.sin(turn) / height;
+        downY = unit * StrictMath.cos(turn) / height;
+        originX = frame.center().x() * photograph.width() - (width * acrossX + height * downX) / 2;
+        originY = frame.center().y() * photograph.height() - (width * acrossY + height * downY) / 2;
+        double scale = Math.max(Math.hypot(acrossX, acrossY), Math.hypot(downX, downY));
+        samples = Math.max(1, (int) Math.ceil(scale - 1e-6));
+    }
+
+    /**
+     * The framed part as a picture of {@code height} rows.
+     *
+     * @param ratio the frame's width divided by its height; the picture's width is {@code ratio * height} rounded, and spans
+     *     the frame exactly
+     * @throws IllegalStateException on the event thread
+     */
+    public static Picture of(Picture photograph, Frame frame, double ratio, int height) {
+        EventThread.refuse("framing a photograph");
+        int width = Math.max(1, (int) Math.round(ratio * height));
+        FramedView view = new FramedView(photograph, frame, ratio, width, height);
+        int[] pixels = new int[width * height];
+        // Small tiles keep the part of the photograph that is read in the cache, however the frame is tilted.
+        for (int top = 0; top < height; top += CHUNK) {
+            for (int left = 0; left < width; left += CHUNK) {
+                view.tile(pixels, width, left, top, Math.min(width, left + CHUNK), Math.min(height, top + CHUNK));
+            }
+        }
+        return new Picture(width, height, pixels);
+    }
+
+    private void tile(int[] pixels, int width, int left, int top, int right, int bottom) {
+        for (int y = top; y < bottom; y++) {
+            for (int x = left; x < right; x++) {
+                pixels[y * width + x] = pixel(x, y);
+            }
+        }
+    }
+
+    private int pixel(int x, int y) {
+        red = 0;
+        green = 0;
+        blue = 0;
+        for (int j = 0; j < samples; j++) {
+            double v = y + (j + 0.5) / samples;
+            for (int i = 0; i < samples; i++) {
+                double u = x + (i + 0.5) / samples;
+                sample(originX + u * acrossX + v * downX, originY + u * acrossY + v * downY);
+            }
+        }
+        float part = 1f / (samples * samples);
+        return LinearLight.rgbOf(red * part, green * part, blue * part);
+    }
+
+    /** Adds the light at a place of the photograph, its pixels being one unit wide. */
+    private void sample(double x, double y) {
+        if (x < 0 || y < 0 || x > photograph.width() || y > photograph.height()) {
+            add(BARE_CARD, 1);
+            return;
+        }
+        double fromX = Math.min(photograph.width() - 1.0, Math.max(0, x - 0.5));
+        double fromY = Math.min(photograph.height() - 1.0, Math.max(0, y - 0.5));
+        int left = (int) fromX;
+        int top = (int) fromY;
+        int right = Math.min(photograph.width() - 1, left + 1);
+        int bottom = Math.min(photograph.height() - 1, top + 1);
+        float partX = (float) (fromX - left);
+        float partY = (float) (fromY - top);
+        add(photograph.rgb(left, top), (1 - partX) * (1 - partY));
+        add(photograph.rgb(right, top), partX * (1 - partY));
+        add(photograph.rgb(left, bottom), (1 - partX) * partY);
+        add(photograph.rgb(right, bottom), partX * partY);
+    }
+
+    private void add(int rgb, float part) {
+        red += part * LinearLight.OF_BYTE[rgb >> 16 & 0xff];
+        green += part * LinearLight.OF_BYTE[rgb >> 8 & 0xff];
+        blue += part * LinearLight.OF_BYTE[rgb & 0xff];
+    }
+}

@@ -1,0 +1,86 @@
+package umbercard.photo;
+
+import com.drew.imaging.FileType;
+import com.drew.imaging.FileTypeDetector;
+import java.io.BufferedInputStream;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+import java.util.Set;
+import umbercard.words.Message;
+import umbercard.words.Trouble;
+
+/** What a file holds, told from its first bytes: the name decides only where the bytes leave it open. */
+final class Kind {
+    private static final Set<FileType> READ = Set.of(FileType.Jpeg, FileType.Png);
+    private static final Set<FileType> RAW = Set.of(
+            FileType.Arw,
+            FileType.Crw,
+            FileType.Cr2,
+            FileType.Nef,
+            FileType.Orf,
+            FileType.Raf,
+            FileType.Rw2,
+            FileType.Crx);
+    private static final Set<FileType> OTHER_PICTURES = Set.of(
+            FileType.Tiff,
+            FileType.Psd,
+            FileType.Bmp,
+            FileType.Gif,
+            FileType.Ico,
+            FileType.Pcx,
+            FileType.WebP,
+            FileType.Eps,
+            FileType.Pdf);
+    private static final Set<String> RAW_SUFFIXES =
+            Set.of("dng", "nef", "nrw", "arw", "srw", "pef", "cr2", "cr3", "crw", "orf", "raf", "rw2", "3fr", "iiq");
+
+    /** Brands of ISO/IEC 23008-12 that the detector does not tell from a film. */
+    private static final Set<String> MORE_HEIF = Set.of("heim", "heis", "hevm", "hevs");
+
+    private static final Set<String> AVIF = Set.of("avif", "avis");
+
+    private Kind() {}
+
+    /** Passes JPEG and PNG; the sentence for anything else says what to do about it. */
+    static void require(String fileName, byte[] bytes) throws Trouble {
+        FileType type = detect(bytes);
+        if (READ.contains(type)) {
+            return;
+        }
+        String brand = brand(bytes);
+        if (type == FileType.Heif || MORE_HEIF.contains(brand)) {
+            throw refusal("photo.heic", fileName);
+        }
+        if (RAW.contains(type) || (type == FileType.Tiff && RAW_SUFFIXES.contains(suffix(fileName)))) {
+            throw refusal("photo.raw", fileName);
+        }
+        throw refusal(
+                OTHER_PICTURES.contains(type) || AVIF.contains(brand) ? "photo.other-kind" : "photo.no-image",
+                fileName);
+    }
+
+    private static Trouble refusal(String key, String fileName) {
+        return new Trouble(Message.of(key, fileName));
+    }
+
+    private static FileType detect(byte[] bytes) {
+        try {
+            return FileTypeDetector.detectFileType(new BufferedInputStream(new ByteArrayInputStream(bytes)));
+        } catch (IOException tooShort) {
+            return FileType.Unknown;
+        }
+    }
+
+    private static String brand(byte[] bytes) {
+        if (bytes.length < 12 || !"ftyp".equals(new String(bytes, 4, 4, StandardCharsets.ISO_8859_1))) {
+            return "";
+        }
+        return new String(bytes, 8, 4, StandardCharsets.ISO_8859_1);
+    }
+
+    private static String suffix(String fileName) {
+        return fileName.substring(fileName.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
+    }
+}

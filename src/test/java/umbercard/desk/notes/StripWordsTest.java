@@ -1,0 +1,41 @@
+package umbercard.desk.notes;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import umbercard.color.Lab;
+import umbercard.desk.KilnHill;
+import umbercard.model.ColorNote;
+import umbercard.model.Stick;
+import umbercard.model.Study;
+
+class StripWordsTest {
+    private final Study study = KilnHill.study();
+
+    @Test
+    void aStickIsItsPlaceAndItsName() {
+        Stick stick = new Stick("s", "Far slate", new Stick.Slot(3, 2), new Lab(61, 0, 0));
+        assertThat(StripWords.stick(stick)).isEqualTo("C2  Far slate");
+        assertThat(StripWords.stick(stick.withName(Optional.empty()))).isEqualTo("C2");
+        assertThat(StripWords.stick(stick.withSlot(Optional.empty()))).isEqualTo("Far slate");
+    }
+
+    @Test
+    void aUseIsZonePurposeDirectionAndTouch() {
+        assertThat(StripWords.use(study, study.notes().get(2))).isEqualTo("ridge · land edge · flat · firm");
+    }
+
+    @Test
+    void whatIsNotSetIsLeftOut() {
+        ColorNote note = ColorNote.of("n", study.notes().get(0).stick());
+        assertThat(StripWords.use(study, note)).isEqualTo("flat · firm");
+        assertThat(StripWords.use(study, note.withZone(Optional.of("gone")))).isEqualTo("flat · firm");
+    }
+
+    @Test
+    void aScreenReaderSaysTheWholeStrip() {
+        assertThat(StripWords.spoken(study, study.notes().get(1), 2))
+                .isEqualTo("2. A2  Peat, value 2.1: slope shadow, darks, slanting left, firm");
+    }
+}

@@ -1,0 +1,36 @@
+package umbercard.desk.stack;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import umbercard.desk.KilnHill;
+import umbercard.model.Level;
+import umbercard.model.Thumbnail;
+
+class StackWordsTest {
+    private final Thumbnail first = KilnHill.study().thumbnails().get(0);
+
+    @Test
+    void darkIsInWholePercent() {
+        assertThat(StackWords.dark(OptionalDouble.of(0.584))).isEqualTo("dark 58");
+        assertThat(StackWords.dark(OptionalDouble.empty())).isEmpty();
+    }
+
+    @Test
+    void theHorizonGoesBeforeTheLandEdge() {
+        assertThat(StackWords.horizon(first)).isEqualTo("land edge .61");
+        assertThat(StackWords.horizon(first.withHorizon(Optional.of(Level.at(0.5)))))
+                .isEqualTo("horizon .50");
+        assertThat(StackWords.horizon(first.withLandEdge(Optional.empty()))).isEmpty();
+    }
+
+    @Test
+    void sharesAreWrittenWithoutTheNought() {
+        assertThat(StackWords.share(0.614)).isEqualTo(".61");
+        assertThat(StackWords.share(1)).isEqualTo("1.00");
+        assertThat(StackWords.share(0)).isEqualTo(".00");
+        assertThat(StackWords.share(-0.2)).isEqualTo("-0.20");
+    }
+}
