@@ -15,36 +15,36 @@ class CaptionTest {
 
     @Test
     void saysAllWhereThereIsRoom() {
-        assertThat(WATER.lines(SETTING, STYLE, 60, 60, 3))
+        assertThat(WATER.lines(SETTING, STYLE, 60, STYLE, 60, 3))
                 .containsExactly("Mill water", "mill pond, restated growth", "along the form, light touch");
     }
 
     @Test
     void shortensTheZoneBeforeThePurpose() {
-        assertThat(WATER.lines(SETTING, STYLE, 30, 37, 3).get(1)).endsWith("…, restated growth");
+        assertThat(WATER.lines(SETTING, STYLE, 30, STYLE, 37, 3).get(1)).endsWith("…, restated growth");
     }
 
     @Test
     void givesASpareLineToZoneAndPurpose() {
-        assertThat(WATER.lines(SETTING, STYLE, 30, 32, 4))
+        assertThat(WATER.lines(SETTING, STYLE, 30, STYLE, 32, 4))
                 .containsExactly("Mill water", "mill pond", "restated growth", "along the form, light");
     }
 
     @Test
     void breaksTheStrokesRatherThanShortenThem() {
-        assertThat(WATER.lines(SETTING, STYLE, 30, 25, 4)).endsWith("along the form", "light");
+        assertThat(WATER.lines(SETTING, STYLE, 30, STYLE, 25, 4)).endsWith("along the form", "light");
     }
 
     @Test
     void breaksANameWhereALineIsFree() {
         Caption plain = new Caption("Mill water in the shade", "", "", "flat", "firm");
-        assertThat(plain.lines(SETTING, STYLE, 20, 40, 3))
+        assertThat(plain.lines(SETTING, STYLE, 20, STYLE, 40, 3))
                 .containsExactly("Mill water in", "the shade", "flat, firm touch");
     }
 
     @Test
     void shortensANameThatHasNoRoom() {
-        assertThat(WATER.lines(SETTING, STYLE, 12, 60, 3).get(0))
+        assertThat(WATER.lines(SETTING, STYLE, 12, STYLE, 60, 3).get(0))
                 .startsWith("Mill")
                 .endsWith("…");
     }
