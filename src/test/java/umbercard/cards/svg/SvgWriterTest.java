@@ -212,6 +212,8 @@ class SvgWriterTest {
         String data = image.getAttributeNS("http://www.w3.org/1999/xlink", "href");
         assertThat(data).startsWith("data:image/png;base64,");
         byte[] png = Base64.getDecoder().decode(data.substring(data.indexOf(',') + 1));
+        // The check value of an empty IEND chunk, as ISO/IEC 15948 defines it.
+        assertThat(png).endsWith(new byte[] {'I', 'E', 'N', 'D', (byte) 0xae, 0x42, 0x60, (byte) 0x82});
         BufferedImage read = ImageIO.read(new ByteArrayInputStream(png));
         assertThat(read.getWidth()).isEqualTo(3);
         assertThat(read.getHeight()).isEqualTo(2);
