@@ -1,6 +1,7 @@
 package umbercard.geometry;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
@@ -10,6 +11,7 @@ import java.util.TreeSet;
 import java.util.function.IntPredicate;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.noding.NodedSegmentString;
 import org.locationtech.jts.noding.SegmentString;
@@ -27,27 +29,62 @@ final class Arrangement {
         this.edges = edges;
     }
 
-    /** Closed walks, each a {@link SegmentString} whose data is its {@link Integer} weight. */
-    static Arrangement of(List<NodedSegmentString> walks, PrecisionModel grid) {
-        SnapRoundingNoder noder = new SnapRoundingNoder(grid);
-        noder.computeNodes(walks);
-        Collection<?> pieces = noder.getNodedSubstrings();
-        List<Edge> single = new ArrayList<>();
-        for (Object piece : pieces) {
-            SegmentString string = (SegmentString) piece;
-            int weight = (Integer) string.getData();
-            for (int i = 1; i < string.size(); i++) {
-                Coordinate from = string.getCoordinate(i - 1);
-                Coordinate to = string.getCoordinate(i);
-                int order = from.compareTo(to);
-                if (order < 0) {
-                    single.add(new Edge(from, to, weight));
-                } else if (order > 0) {
-                    single.add(new Edge(to, from, -weight));
+    /** Gathers closed walks and cuts them on a grid where they meet. */
+    static final class Builder {
+        private final PrecisionModel grid;
+        private final Envelope meeting;
+        private final List<NodedSegmentString> strings = new ArrayList<>();
+        private final List<Edge> edges = new ArrayList<>();
+
+        /** @param meeting edges that lie clear of it are taken as they are */
+        Builder(PrecisionModel grid, Envelope meeting) {
+            this.grid = grid;
+            this.meeting = new Envelope(meeting);
+            this.meeting.expandBy(4 / grid.getScale());
+        }
+
+        void add(Coordinate[] ring, int weight) {
+            int start = -1;
+            for (int i = 1; i < ring.length; i++) {
+                if (meeting.intersects(ring[i - 1], ring[i])) {
+                    start = start < 0 ? i - 1 : start;
+                } else {
+                    string(ring, start, i - 1, weight);
+                    start = -1;
+                    edge(ring[i - 1], ring[i], weight);
                 }
             }
+            string(ring, start, ring.length - 1, weight);
         }
-        return new Arrangement(merged(single));
+
+        private void string(Coordinate[] ring, int start, int end, int weight) {
+            if (start >= 0) {
+                strings.add(new NodedSegmentString(Arrays.copyOfRange(ring, start, end + 1), weight));
+            }
+        }
+
+        private void edge(Coordinate from, Coordinate to, int weight) {
+            int order = from.compareTo(to);
+            if (order < 0) {
+                edges.add(new Edge(from, to, weight));
+            } else if (order > 0) {
+                edges.add(new Edge(to, from, -weight));
+            }
+        }
+
+        Arrangement noded() {
+            SnapRoundingNoder noder = new SnapRoundingNoder(grid);
+            noder.computeNodes(strings);
+            Collection<?> pieces = noder.getNodedSubstrings();
+            for (Object piece : pieces) {
+                SegmentString string = (SegmentString) piece;
+                int weight = (Integer) string.getData();
+                for (int i = 1; i < string.size(); i++) {
+                    edge(string.getCoordinate(i - 1), string.getCoordinate(i), weight);
+                }
+            }
+            return new Arrangement(merged(edges));
+        }
     }
 
     /** One edge for all that join the same two places; none where the walks there and back cancel. */

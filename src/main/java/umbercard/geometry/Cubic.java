@@ -19,14 +19,23 @@ public record Cubic(Point start, Point pullStart, Point pullEnd, Point end) {
                 a * start.y() + b * pullStart.y() + c * pullEnd.y() + d * end.y());
     }
 
-    /** The derivative by {@code t}, as a vector from the origin. */
-    Point rate(double t) {
+    /** The derivative by {@code t}. */
+    Vector rate(double t) {
         double a = 3 * (1 - t) * (1 - t);
         double b = 6 * (1 - t) * t;
         double c = 3 * t * t;
-        return new Point(
+        return new Vector(
                 a * (pullStart.x() - start.x()) + b * (pullEnd.x() - pullStart.x()) + c * (end.x() - pullEnd.x()),
                 a * (pullStart.y() - start.y()) + b * (pullEnd.y() - pullStart.y()) + c * (end.y() - pullEnd.y()));
+    }
+
+    /** The second derivative by {@code t}. */
+    Vector acceleration(double t) {
+        double a = 6 * (1 - t);
+        double b = 6 * t;
+        return new Vector(
+                a * (start.x() - 2 * pullStart.x() + pullEnd.x()) + b * (pullStart.x() - 2 * pullEnd.x() + end.x()),
+                a * (start.y() - 2 * pullStart.y() + pullEnd.y()) + b * (pullStart.y() - 2 * pullEnd.y() + end.y()));
     }
 
     /** The part between two parameters, by the blossom (Farin 2002, "Curves and Surfaces for CAGD", 3.4). */

@@ -9,11 +9,11 @@ import org.locationtech.jts.geom.Coordinate;
  * so finely that no chord strays from it by more than {@link #TOLERANCE}; then the cuts are moved outward until the polygon
  * has the area that Green's theorem gives for the curve. A segment's own area is kept to the rounding of doubles, so a
  * simple outline's is too; where outlines cross within a chord, at most that chord's share is off: under 2/3 of the
- * tolerance times the chord's length, 3e-8 for a chord of 0.005.
+ * tolerance times the chord's length, 7e-8 for a chord of 0.005.
  */
 final class Flattening {
     /** The greatest distance between a curve and its chord before the cuts are moved, in units. */
-    static final double TOLERANCE = 1e-5;
+    static final double TOLERANCE = 2e-5;
 
     /** A bound on the steps of one segment, reached only where its pulls lie more than 100 units away. */
     private static final int MOST_STEPS = 4096;

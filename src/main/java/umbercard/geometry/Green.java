@@ -48,7 +48,7 @@ final class Green {
         Point at = segment.at(t);
         double x = at.x() - origin.x();
         double y = at.y() - origin.y();
-        Point rate = segment.rate(t);
+        Vector rate = segment.rate(t);
         double dy = weight * rate.y();
         sums[0] += (x * dy - y * weight * rate.x()) / 2;
         sums[1] += x * x / 2 * dy;

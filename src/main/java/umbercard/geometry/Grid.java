@@ -1,6 +1,7 @@
 package umbercard.geometry;
 
 import java.util.List;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.PrecisionModel;
 
 /**
@@ -17,6 +18,11 @@ final class Grid {
             List.of(new PrecisionModel(0x1p30), new PrecisionModel(0x1p26), new PrecisionModel(0x1p22));
 
     private Grid() {}
+
+    /** More than all places within reach. */
+    static Envelope everywhere() {
+        return new Envelope(-2 * REACH, 2 * REACH, -2 * REACH, 2 * REACH);
+    }
 
     /** The nearest coordinate within reach. */
     static double held(double coordinate) {

@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.IntPredicate;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
-import org.locationtech.jts.noding.NodedSegmentString;
 
 /**
  * Fills weighted closed walks by a rule on their winding number: how often they go round a place, counter-clockwise where
@@ -24,25 +24,19 @@ final class Overlay {
     private final List<Integer> weights = new ArrayList<>();
 
     /** Adds a closed walk: the last coordinate equals the first. */
-    Overlay add(Coordinate[] walk, int weight) {
-        if (walk.length > 3) {
-            walks.add(walk);
+    void add(Coordinate[] ring, int weight) {
+        if (ring.length > 3) {
+            walks.add(ring);
             weights.add(weight);
         }
-        return this;
     }
 
     /** Adds all borders of a polygon, so that the winding number is {@code weight} inside and 0 outside. */
-    Overlay add(Polygon polygon, int weight) {
-        addRing(polygon.getExteriorRing(), weight);
+    void add(Polygon polygon, int weight) {
+        add(polygon.getExteriorRing().getCoordinates(), weight);
         for (int i = 0; i < polygon.getNumInteriorRing(); i++) {
-            addRing(polygon.getInteriorRingN(i), weight);
+            add(polygon.getInteriorRingN(i).getCoordinates(), weight);
         }
-        return this;
-    }
-
-    private void addRing(LinearRing ring, int weight) {
-        add(ring.getCoordinates(), weight);
     }
 
     /**
@@ -50,8 +44,23 @@ final class Overlay {
      * and connected; outer rings run counter-clockwise (y up), holes clockwise.
      */
     List<Polygon> fill(IntPredicate inside) {
+        return fill(inside, Grid.everywhere());
+    }
+
+    /**
+     * The same where all walks lie on the grid and meet only within {@code meeting}: edges clear of it need no noding. Rounding
+     * within can push an edge over a corner beyond it in theory; the sweep then finds no order, and all is noded.
+     */
+    List<Polygon> fill(IntPredicate inside, Envelope meeting) {
+        if (walks.isEmpty()) {
+            return List.of();
+        }
+        Optional<List<Polygon>> quick = fill(inside, meeting, Grid.FINE_TO_COARSE.get(0));
+        if (quick.isPresent()) {
+            return quick.get();
+        }
         for (PrecisionModel grid : Grid.FINE_TO_COARSE) {
-            Optional<List<Polygon>> filled = fill(inside, grid);
+            Optional<List<Polygon>> filled = fill(inside, Grid.everywhere(), grid);
             if (filled.isPresent()) {
                 return filled.get();
             }
@@ -59,15 +68,12 @@ final class Overlay {
         throw new IllegalStateException("no grid of " + Grid.FINE_TO_COARSE + " could node " + walks.size() + " walks");
     }
 
-    private Optional<List<Polygon>> fill(IntPredicate inside, PrecisionModel grid) {
-        if (walks.isEmpty()) {
-            return Optional.of(List.of());
-        }
-        List<NodedSegmentString> strings = new ArrayList<>(walks.size());
+    private Optional<List<Polygon>> fill(IntPredicate inside, Envelope meeting, PrecisionModel grid) {
+        Arrangement.Builder edges = new Arrangement.Builder(grid, meeting);
         for (int i = 0; i < walks.size(); i++) {
-            strings.add(new NodedSegmentString(walks.get(i), weights.get(i)));
+            edges.add(walks.get(i), weights.get(i));
         }
-        return Arrangement.of(strings, grid).border(inside).flatMap(Rings::of).map(Overlay::polygons);
+        return edges.noded().border(inside).flatMap(Rings::of).map(Overlay::polygons);
     }
 
     private static List<Polygon> polygons(List<Ring> outers) {

@@ -18,7 +18,7 @@ import org.locationtech.jts.geom.Polygon;
  * A part of the plane with a straight-sided border, of any number of pieces with any number of holes. Immutable and safe
  * to share between threads.
  *
- * <p>Curves come in flattened so that their areas are kept ({@link Flattening}: within 1e-5 of the curve), and every corner
+ * <p>Curves come in flattened so that their areas are kept ({@link Flattening}: within 2e-5 of the curve), and every corner
  * lies on a fixed grid of 2⁻³⁰ of the unit, so joining, cutting and intersecting never fail: near-copies, shared edges,
  * slivers, spikes and outlines that cross themselves are ordinary input, and what encloses nothing gives the empty region.
  * Corners further than 2²⁰ units from the origin are held at that distance. An area is right to half a grid step times the
@@ -105,7 +105,7 @@ public final class Region {
         List<Polygon> result = new ArrayList<>();
         sort(polygons, other.bounds(), overlay, 1, keepsMine ? result : null);
         sort(other.polygons, bounds(), overlay, weight, keepsOther ? result : null);
-        result.addAll(overlay.fill(inside));
+        result.addAll(overlay.fill(inside, bounds().intersection(other.bounds())));
         return with(result);
     }
 

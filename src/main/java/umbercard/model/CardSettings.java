@@ -43,10 +43,10 @@ public record CardSettings(
         more = More.copyOf(more);
     }
 
-    /** Both cards, 4 × 6 in, landscape, one side. */
+    /** Both cards, 4 × 6 in, landscape, one side. In tenths, because 6 times 25.4 is not 152.4 in binary. */
     public static CardSettings usual() {
         return new CardSettings(
-                new Size(6 * 25.4, 4 * 25.4),
+                new Size(6 * 254 / 10.0, 4 * 254 / 10.0),
                 true,
                 Optional.empty(),
                 List.of("notan", "color-notes"),

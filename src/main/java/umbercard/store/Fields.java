@@ -177,6 +177,11 @@ final class Fields {
         return list;
     }
 
+    /** The entries of a list, whatever they are. */
+    JsonNode itemsOf(String name) {
+        return items(present(name, find(name)), name);
+    }
+
     private JsonNode items(JsonNode node, String name) {
         if (!node.isArray()) {
             throw wrong(name, "store.wanted.list");

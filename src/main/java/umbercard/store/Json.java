@@ -64,18 +64,29 @@ final class Json {
             if (Files.size(file) > LONGEST_FILE) {
                 throw new Trouble(Message.of("store.not-text", name));
             }
-            return StandardCharsets.UTF_8
-                    .newDecoder()
-                    .decode(ByteBuffer.wrap(Files.readAllBytes(file)))
-                    .toString();
+            return text(Files.readAllBytes(file), name);
         } catch (Trouble told) {
             throw told;
         } catch (NoSuchFileException missing) {
             throw new Trouble(Message.of("store.missing", name), missing);
-        } catch (CharacterCodingException binary) {
-            throw new Trouble(Message.of("store.not-text", name), binary);
         } catch (IOException unreadable) {
             throw new Trouble(Message.of("store.unreadable", name), unreadable);
+        }
+    }
+
+    /**
+     * The text of a file's bytes, in UTF-8.
+     *
+     * @throws Trouble if they are no text
+     */
+    static String text(byte[] bytes, String fileName) throws Trouble {
+        try {
+            return StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
+        } catch (CharacterCodingException binary) {
+            throw new Trouble(Message.of("store.not-text", fileName), binary);
         }
     }
 

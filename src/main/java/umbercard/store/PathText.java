@@ -1,7 +1,5 @@
 package umbercard.store;
 
-import com.fasterxml.jackson.core.io.NumberOutput;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -12,55 +10,33 @@ import umbercard.geometry.Cubic;
 import umbercard.geometry.Node;
 import umbercard.geometry.Outline;
 import umbercard.geometry.Path;
+import umbercard.geometry.PathData;
 import umbercard.geometry.Point;
 
 /**
  * Outlines and paths as SVG path data, with a letter for each point that says how it is passed: {@code r} round, {@code s}
- * sharp. What is written is read back exactly, except for the pulls that draw nothing: those before the first and after
+ * sharp. What lies on the grid of 1e-7 is read back exactly, except for the pulls that draw nothing: those before the first and after
  * the last point of an open path.
  *
  * <p>Source: Scalable Vector Graphics (SVG) 1.1, second edition, 8.3 Path data.
  */
 final class PathText {
+    /** Those of the grid of 1e-7 that coordinates snap to when an edit is made. */
+    private static final int DECIMALS = 7;
+
     private PathText() {}
 
     static String of(Outline outline) {
-        return outline.nodes().isEmpty() ? "" : data(outline.nodes().get(0), outline.segments(), true);
+        return PathData.of(outline, DECIMALS);
     }
 
     static String of(Path path) {
-        return path.nodes().isEmpty() ? "" : data(path.nodes().get(0), path.segments(), false);
+        return PathData.of(path, DECIMALS);
     }
 
     /** A letter for each point. */
     static String letters(List<Node> nodes) {
         return nodes.stream().map(node -> node.round() ? "r" : "s").collect(Collectors.joining());
-    }
-
-    private static String data(Node first, List<Cubic> segments, boolean closed) {
-        StringBuilder data = new StringBuilder("M" + place(first.at()));
-        for (int i = 0; i < segments.size(); i++) {
-            Cubic segment = segments.get(i);
-            boolean closing = closed && i == segments.size() - 1;
-            if (!segment.isLine()) {
-                data.append('C').append(place(segment.pullStart()));
-                data.append(' ').append(place(segment.pullEnd()));
-                data.append(' ').append(place(segment.end()));
-            } else if (!closing) {
-                data.append('L').append(place(segment.end()));
-            }
-        }
-        return closed ? data.append('Z').toString() : data.toString();
-    }
-
-    private static String place(Point point) {
-        return number(point.x()) + " " + number(point.y());
-    }
-
-    private static String number(double number) {
-        return new BigDecimal(NumberOutput.toString(number, true))
-                .stripTrailingZeros()
-                .toPlainString();
     }
 
     /**

@@ -103,7 +103,7 @@ class GeometryChecksTest {
     }
 
     @ParameterizedTest(name = "{0}: {1}")
-    @CsvFileSource(resources = "geometry_checks.csv", numLinesToSkip = 4)
+    @CsvFileSource(resources = "geometry_checks.csv", numLinesToSkip = 1)
     void everyShapeHasItsPublishedMoments(
             String shape, String parameters, double area, Double cx, Double cy, Double ix, Double iy, Double ixy) {
         List<Outline> outlines = DRAWN.get(shape + "; " + parameters);
@@ -127,7 +127,7 @@ class GeometryChecksTest {
     }
 
     @ParameterizedTest(name = "{0}: {1}")
-    @CsvFileSource(resources = "geometry_checks.csv", numLinesToSkip = 4)
+    @CsvFileSource(resources = "geometry_checks.csv", numLinesToSkip = 1)
     void everyRegionHasThePublishedMomentsToTheGrid(
             String shape,
             String parameters,

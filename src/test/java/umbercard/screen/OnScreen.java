@@ -8,11 +8,13 @@ import java.awt.Toolkit;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.lang.Thread.UncaughtExceptionHandler;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.BooleanSupplier;
 import javax.imageio.ImageIO;
 import javax.swing.JFrame;
@@ -33,10 +35,11 @@ import org.junit.jupiter.api.extension.ExtendWith;
 
 /**
  * What every UI test stands on: a window of its own for each test method, a robot that does not dawdle, and a watch over
- * the rule that only the event thread touches components. Modifiers of the robot are the old masks of {@link
+ * the rule that only the event thread touches components. What is thrown on any thread and caught by none fails the test.
+ * Modifiers of the robot are the old masks of {@link
  * java.awt.event.InputEvent}, such as {@code CTRL_MASK}; it ignores the new ones without a word.
  */
-@ExtendWith(NeedsScreen.class)
+@ExtendWith({NeedsScreen.class, FailureShot.class})
 public abstract class OnScreen {
     private static final Path SHOTS = Path.of("target", "shots");
     private static final Duration PATIENCE = Duration.ofSeconds(10);
@@ -46,8 +49,10 @@ public abstract class OnScreen {
 
     private static final int DELAY_BEFORE_POSTING = 100;
 
+    private final List<Throwable> uncaught = new CopyOnWriteArrayList<>();
     private Robot robot;
     private FrameFixture window;
+    private UncaughtExceptionHandler handlerBefore;
 
     /** Makes the window under test, not yet shown. Called on the event thread before each test. */
     protected abstract JFrame makeWindow();
@@ -64,6 +69,8 @@ public abstract class OnScreen {
 
     @BeforeEach
     final void openWindow() {
+        handlerBefore = Thread.getDefaultUncaughtExceptionHandler();
+        Thread.setDefaultUncaughtExceptionHandler((thread, failure) -> uncaught.add(failure));
         robot = BasicRobot.robotWithNewAwtHierarchy();
         robot.settings().delayBetweenEvents(Screen.isInMemory() ? 0 : DELAY_BETWEEN_EVENTS);
         robot.settings().eventPostingDelay(Screen.isInMemory() ? 0 : DELAY_BEFORE_POSTING);
@@ -83,6 +90,10 @@ public abstract class OnScreen {
         if (robot != null) {
             robot.cleanUp();
         }
+        Thread.setDefaultUncaughtExceptionHandler(handlerBefore);
+        uncaught.forEach(failure -> {
+            throw new AssertionError("thrown and caught by none", failure);
+        });
     }
 
     protected final Robot robot() {

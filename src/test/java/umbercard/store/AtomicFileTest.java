@@ -56,7 +56,7 @@ class AtomicFileTest {
                     throw new IOException("the cable was pulled");
                 }))
                 .isInstanceOf(Trouble.class)
-                .hasMessageStartingWith(file + " could not be written and stays as it was.");
+                .hasMessageStartingWith(file + " could not be written and stays as it was;");
         assertThat(file).hasContent("old");
         assertOnly("study.json");
     }
@@ -69,7 +69,7 @@ class AtomicFileTest {
                     throw new IOException("No space left on device");
                 }))
                 .isInstanceOf(Trouble.class)
-                .hasMessageContaining("Look whether the disk is full");
+                .hasMessageContaining("look whether the disk is full");
         assertThatThrownBy(() -> AtomicFile.write(file, out -> {
                     out.write(1);
                     throw new IllegalStateException("a defect");
@@ -86,7 +86,7 @@ class AtomicFileTest {
                     throw new AccessDeniedException(to.toString());
                 }))
                 .isInstanceOf(Trouble.class)
-                .hasMessage(file + " may not be written: you have no permission. Save in another folder.");
+                .hasMessage(file + " may not be written: you have no permission; save in another folder.");
         assertThat(folder).isEmptyDirectory();
     }
 
@@ -95,7 +95,7 @@ class AtomicFileTest {
         Path file = folder.resolve("nowhere").resolve("study.json");
         assertThatThrownBy(() -> AtomicFile.write(file, new byte[0]))
                 .isInstanceOf(Trouble.class)
-                .hasMessageStartingWith(file + " cannot be written, because its folder is not there.");
+                .hasMessageStartingWith(file + " cannot be written, because its folder is not there;");
     }
 
     @Test
@@ -103,7 +103,7 @@ class AtomicFileTest {
         Path file = Files.writeString(folder.resolve("plain"), "a file").resolve("study.json");
         assertThatThrownBy(() -> AtomicFile.write(file, new byte[0]))
                 .isInstanceOf(Trouble.class)
-                .hasMessageStartingWith(file + " cannot be written, because its folder is not there.");
+                .hasMessageStartingWith(file + " cannot be written, because its folder is not there;");
         assertThat(folder.resolve("plain")).hasContent("a file");
     }
 
@@ -112,7 +112,7 @@ class AtomicFileTest {
         Path taken = Files.createDirectory(folder.resolve("study.json"));
         assertThatThrownBy(() -> AtomicFile.write(taken, new byte[0]))
                 .isInstanceOf(Trouble.class)
-                .hasMessage(taken + " is a folder. Choose a file name inside it.");
+                .hasMessage(taken + " is a folder; choose a file name inside it.");
         assertThat(taken).isEmptyDirectory();
     }
 

@@ -74,7 +74,7 @@ class FolderShelfTest {
         Path file = Files.writeString(home.resolve("cards"), "a file");
         assertThatThrownBy(() -> new FolderShelf(file).open("notan.svg"))
                 .isInstanceOf(Trouble.class)
-                .hasMessage(file + " is a file, and a folder is needed there. Choose another folder.");
+                .hasMessage(file + " is a file, and a folder is needed there; choose another folder.");
         assertThat(file).hasContent("a file");
     }
 
@@ -83,6 +83,6 @@ class FolderShelfTest {
         Path taken = Files.createDirectory(home.resolve("notan.svg"));
         assertThatThrownBy(() -> new FolderShelf(home).open("notan.svg"))
                 .isInstanceOf(Trouble.class)
-                .hasMessage(taken + " is a folder. Choose a file name inside it.");
+                .hasMessage(taken + " is a folder; choose a file name inside it.");
     }
 }

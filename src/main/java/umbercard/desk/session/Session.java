@@ -153,11 +153,19 @@ public final class Session {
         return file;
     }
 
-    /** Tells that {@code written} stands in {@code path}. */
-    public void saved(Study written, Path path) {
+    /**
+     * Tells that a study was written.
+     *
+     * @param study as it was on the desk when writing began
+     * @param written as it stands in the file: the same but for where the photograph is found
+     */
+    public void saved(Study study, Study written, Path path) {
+        if (study().equals(study)) {
+            history.replace(written);
+        }
         history.saved(written);
         file = Optional.of(path);
-        tell(Change.FILE);
+        tell(Change.STUDY, Change.FILE);
     }
 
     /** The whole upright photograph at working size, once it is decoded. */

@@ -42,6 +42,11 @@ public final class Theme {
         UIManager.put("defaultFont", FontUtils.getCompositeFont(FlatInterFont.FAMILY, Font.PLAIN, Math.round(size)));
     }
 
+    /** Whether the dark theme is on. */
+    public static boolean isDark() {
+        return FlatLaf.isLafDark();
+    }
+
     /**
      * The color of that name in the theme that is on.
      *

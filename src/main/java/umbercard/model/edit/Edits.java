@@ -21,7 +21,12 @@ public final class Edits {
 
     /** The outline with every coordinate on the grid of 1e-7. */
     public static Outline snapped(Outline outline) {
-        return outline.mapped(p -> new Point(Math.rint(p.x() * GRID) / GRID, Math.rint(p.y() * GRID) / GRID));
+        return outline.mapped(p -> new Point(snapped(p.x()), snapped(p.y())));
+    }
+
+    /** Adding 0 makes of a negative zero, which a file does not keep, a plain one. */
+    private static double snapped(double coordinate) {
+        return Math.rint(coordinate * GRID) / GRID + 0.0;
     }
 
     public static UnaryOperator<Study> thumbnail(String id, UnaryOperator<Thumbnail> change) {

@@ -41,6 +41,11 @@ public final class History<N> {
         joining = Optional.empty();
     }
 
+    /** Puts another state in the place of the present one, without a step: for what is none of the painter's doing. */
+    public void replace(Study present) {
+        study = present;
+    }
+
     /**
      * Takes an edit. One that changes nothing leaves no step and keeps redo.
      *

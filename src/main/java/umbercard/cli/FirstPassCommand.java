@@ -1,0 +1,144 @@
+package umbercard.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import umbercard.model.Mark;
+import umbercard.model.Reference;
+import umbercard.model.Study;
+import umbercard.model.Thumbnail;
+import umbercard.model.edit.Edits;
+import umbercard.photo.FirstPass;
+import umbercard.photo.FramedView;
+import umbercard.photo.PhotoReader;
+import umbercard.photo.Progress;
+import umbercard.photo.Values;
+import umbercard.picture.Picture;
+import umbercard.picture.ValueField;
+import umbercard.store.References;
+import umbercard.store.StudyFile;
+import umbercard.words.Message;
+import umbercard.words.Trouble;
+import umbercard.words.Words;
+
+/** Adds a thumbnail traced from the squinted reference. */
+@Command(name = "first-pass")
+final class FirstPassCommand implements Callable<Integer> {
+    @Parameters(paramLabel = "STUDY", descriptionKey = "cli.help.study")
+    private Path file = Path.of("");
+
+    @ArgGroup
+    private Aim aim = new Aim();
+
+    @Option(names = "--squint", paramLabel = "SHARE", descriptionKey = "cli.help.first-pass.squint")
+    private Optional<Share> squint = Optional.empty();
+
+    @Option(names = "--masses", paramLabel = "N", descriptionKey = "cli.help.first-pass.masses")
+    private Count masses = new Count(FirstPass.Wish.MASSES);
+
+    @Option(names = "--name", paramLabel = "NAME", descriptionKey = "cli.help.first-pass.name")
+    private Optional<String> name = Optional.empty();
+
+    private final PrintWriter out;
+
+    FirstPassCommand(PrintWriter out) {
+        this.out = out;
+    }
+
+    /** What is to go dark: a share of the frame, or all below a value. */
+    static final class Aim {
+        @Option(names = "--dark-share", paramLabel = "SHARE", descriptionKey = "cli.help.first-pass.dark-share")
+        private Optional<Share> darkShare = Optional.empty();
+
+        @Option(names = "--split", paramLabel = "VALUE", descriptionKey = "cli.help.first-pass.split")
+        private Optional<MunsellNumber> split = Optional.empty();
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        Opened opened = Opened.read(file);
+        Study study = opened.study();
+        String called = called(opened);
+        Reference reference =
+                study.reference().orElseThrow(() -> new Trouble(Message.of("cli.trouble.no-reference", opened.name())));
+        FirstPass.Wish wish = wish(reference);
+        FirstPass.Traced traced = FirstPass.trace(framed(study, reference), study.ratio(), wish, () -> false);
+        String id = study.newId("t");
+        Study longer = chosenIfOthersAreBare(added(study, id, called, traced), id);
+        StudyFile.write(longer, file);
+        tell(longer, id);
+        return 0;
+    }
+
+    private ValueField framed(Study study, Reference reference) throws Trouble {
+        byte[] bytes = References.bytes(study, Optional.of(file));
+        Picture photograph = PhotoReader.read(reference.file(), bytes, Progress.NONE);
+        return Values.of(FramedView.of(photograph, reference.frame(), study.ratio(), FirstPass.HEIGHT));
+    }
+
+    private FirstPass.Wish wish(Reference reference) {
+        double own = reference.squint().sigma();
+        double sigma = squint.map(Share::of).orElse(own > 0 ? own : FirstPass.Wish.SQUINT);
+        if (sigma > 0.5) {
+            throw new WrongCall(Message.of("cli.wrong.squint"));
+        }
+        boolean aimed = aim.darkShare.isPresent() || aim.split.isPresent();
+        OptionalDouble darkShare =
+                aim.darkShare.map(s -> OptionalDouble.of(s.of())).orElse(OptionalDouble.empty());
+        OptionalDouble split = aim.split.map(v -> OptionalDouble.of(v.value())).orElse(OptionalDouble.empty());
+        return new FirstPass.Wish(darkShare, aimed ? split : reference.split(), sigma, masses.of());
+    }
+
+    /** The name wished for, if no other thumbnail has it; else the usual one, with a number if need be. */
+    private String called(Opened opened) throws Trouble {
+        String usual = Words.say("cli.first-pass.thumbnail");
+        String called =
+                name.map(String::strip).filter(given -> !given.isEmpty()).orElse(usual);
+        for (int number = 2; isTaken(opened.study(), called); number++) {
+            if (name.isPresent()) {
+                throw new Trouble(Message.of("cli.trouble.name-taken", opened.name(), called));
+            }
+            called = usual + " " + number;
+        }
+        return called;
+    }
+
+    private static boolean isTaken(Study study, String name) {
+        return study.thumbnails().stream().anyMatch(other -> other.name().equals(name));
+    }
+
+    /** The study with the thumbnail; its marks get ids that no other thumbnail's have. */
+    private static Study added(Study study, String id, String name, FirstPass.Traced traced) {
+        Thumbnail bare = Thumbnail.empty(id, name).withGround(traced.ground());
+        Study longer = Edits.addThumbnail(bare).apply(study);
+        for (Mark mark : traced.marks()) {
+            longer = Edits.addMark(id, mark.withId(longer.newId("m"))).apply(longer);
+        }
+        return longer;
+    }
+
+    /** A card without a mark is not what anyone will paint: the new one takes its place as the chosen one. */
+    private static Study chosenIfOthersAreBare(Study study, String added) {
+        boolean bare = study.chosenThumbnail().map(t -> t.marks().isEmpty()).orElse(true);
+        return bare ? Edits.choose(added).apply(study) : study;
+    }
+
+    private void tell(Study study, String added) {
+        Thumbnail thumbnail = study.thumbnail(added).orElseThrow();
+        boolean chosen = study.chosen().filter(added::equals).isPresent();
+        out.println(Words.say(
+                "cli.first-pass.done",
+                file.toString(),
+                thumbnail.name(),
+                100 * new Opened(file.toString(), study).design(thumbnail).darkShare(),
+                thumbnail.marks().size(),
+                chosen ? 1 : 0));
+    }
+}

@@ -1,0 +1,66 @@
+package umbercard.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import umbercard.door.Finding;
+import umbercard.door.Reading;
+import umbercard.kernel.Plugins;
+import umbercard.model.Study;
+import umbercard.model.Thumbnail;
+import umbercard.notan.Design;
+import umbercard.notan.Fold;
+import umbercard.readings.Evaluation;
+import umbercard.store.StudyFile;
+import umbercard.words.Message;
+import umbercard.words.Trouble;
+
+/** A study and where it came from, which its sentences name. */
+record Opened(String name, Study study) {
+
+    static Opened read(Path file) throws Trouble {
+        return new Opened(file.toString(), StudyFile.read(file));
+    }
+
+    /**
+     * The thumbnail wanted: by its name, else by its place counted from 1; without a wish the chosen one.
+     *
+     * @throws Trouble if the study does not have it, or has none
+     */
+    Thumbnail thumbnail(Optional<String> wish) throws Trouble {
+        List<Thumbnail> all = study.thumbnails();
+        if (all.isEmpty()) {
+            throw new Trouble(Message.of("cli.trouble.no-thumbnail", name));
+        }
+        if (wish.isEmpty()) {
+            return study.chosenThumbnail().orElse(all.get(0));
+        }
+        return all.stream()
+                .filter(thumbnail -> thumbnail.name().equals(wish.get()))
+                .findFirst()
+                .or(() -> at(wish.get()))
+                .orElseThrow(() -> new Trouble(Message.of("cli.trouble.other-thumbnail", name, wish.get(), names())));
+    }
+
+    private Optional<Thumbnail> at(String place) {
+        List<Thumbnail> all = study.thumbnails();
+        return place.matches("[1-9]\\d{0,8}") && Integer.parseInt(place) <= all.size()
+                ? Optional.of(all.get(Integer.parseInt(place) - 1))
+                : Optional.empty();
+    }
+
+    private String names() {
+        return String.join(
+                ", ", study.thumbnails().stream().map(Thumbnail::name).toList());
+    }
+
+    Design design(Thumbnail thumbnail) {
+        return Fold.of(thumbnail, study.ratio());
+    }
+
+    /** What the readings find. The photograph is not decoded for them. */
+    Map<String, Finding> findings(Plugins<Reading> readings, Thumbnail thumbnail) {
+        return Evaluation.of(readings, study, thumbnail, design(thumbnail), Optional.empty(), () -> false);
+    }
+}

@@ -1,0 +1,50 @@
+package umbercard.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import umbercard.door.Finding;
+import umbercard.door.Reading;
+import umbercard.kernel.Plugins;
+import umbercard.model.Thumbnail;
+import umbercard.readings.Evaluation;
+import umbercard.words.Trouble;
+
+/** Prints all readings of a thumbnail. */
+@Command(name = "readings")
+final class ReadingsCommand implements Callable<Integer> {
+    @Parameters(paramLabel = "STUDY", descriptionKey = "cli.help.study")
+    private Path study = Path.of("");
+
+    @Option(names = "--thumbnail", paramLabel = "N", descriptionKey = "cli.help.readings.thumbnail")
+    private Optional<String> thumbnail = Optional.empty();
+
+    @Option(names = "--json", descriptionKey = "cli.help.readings.json")
+    private boolean json;
+
+    private final PrintWriter out;
+    private final PrintWriter err;
+
+    ReadingsCommand(PrintWriter out, PrintWriter err) {
+        this.out = out;
+        this.err = err;
+    }
+
+    @Override
+    public Integer call() throws Trouble {
+        Opened opened = Opened.read(study);
+        Thumbnail wanted = opened.thumbnail(thumbnail);
+        Plugins<Reading> readings = Evaluation.find();
+        Map<String, Finding> findings = opened.findings(readings, wanted);
+        ReadingsReport report = new ReadingsReport(opened.study(), wanted, readings.on(), findings);
+        out.println(json ? ReadingsJson.of(report) : report.table());
+        SwitchedOffWords.tell(
+                readings.switchedOff().stream().map(Plugins.SwitchedOff::name).toList(), err);
+        return 0;
+    }
+}

@@ -1,0 +1,62 @@
+package umbercard.cli;
+
+import java.util.Collection;
+import java.util.stream.Collectors;
+import picocli.CommandLine.MissingParameterException;
+import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.MutuallyExclusiveArgsException;
+import picocli.CommandLine.OverwrittenOptionException;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.TypeConversionException;
+import picocli.CommandLine.UnmatchedArgumentException;
+import umbercard.words.Words;
+
+/** Says in a painter's words what is wrong with a call. */
+final class Wrongs {
+    private Wrongs() {}
+
+    static String say(ParameterException wrong) {
+        String command = wrong.getCommandLine().getCommandName();
+        if (wrong instanceof MutuallyExclusiveArgsException) {
+            return Words.say("cli.wrong.one-of", rivals(wrong.getCommandLine().getCommandSpec()));
+        }
+        if (wrong instanceof OverwrittenOptionException twice) {
+            return Words.say("cli.wrong.twice", label(twice.getOverwritten()));
+        }
+        if (wrong instanceof UnmatchedArgumentException unmatched) {
+            return Words.say(
+                    "cli.wrong.unknown", command, unmatched.getUnmatched().get(0));
+        }
+        if (wrong instanceof MissingParameterException missing
+                && !missing.getMissing().isEmpty()) {
+            return Words.say("cli.wrong.missing", command, labels(missing.getMissing()));
+        }
+        if (wrong.getCause() instanceof TypeConversionException conversion && wrong.getArgSpec() != null) {
+            return Words.say("cli.wrong.value", label(wrong.getArgSpec()), String.valueOf(conversion.getMessage()));
+        }
+        return sentence(String.valueOf(wrong.getMessage()));
+    }
+
+    /** The options of a command of which one excludes the other. */
+    private static String rivals(CommandSpec command) {
+        return labels(command.argGroups().stream()
+                .flatMap(group -> group.args().stream())
+                .toList());
+    }
+
+    private static String labels(Collection<ArgSpec> arguments) {
+        return arguments.stream().map(Wrongs::label).collect(Collectors.joining(", "));
+    }
+
+    private static String label(ArgSpec argument) {
+        return argument instanceof OptionSpec option ? option.longestName() : argument.paramLabel();
+    }
+
+    /** Its first line, ending as a sentence does. */
+    private static String sentence(String message) {
+        String line = message.lines().findFirst().orElse("").strip();
+        return line.endsWith(".") ? line : line + ".";
+    }
+}

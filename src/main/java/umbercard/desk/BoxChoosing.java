@@ -1,0 +1,53 @@
+package umbercard.desk;
+
+import java.util.Optional;
+import java.util.stream.Collectors;
+import umbercard.desk.session.Session;
+import umbercard.desk.work.Background;
+import umbercard.door.Edit;
+import umbercard.door.Reads;
+import umbercard.store.BoxFile;
+import umbercard.words.Message;
+import umbercard.words.Words;
+
+/** Asks for the file of a box and gives the study a copy of it. Entries that could not be read are named. */
+final class BoxChoosing {
+    /** Faults named one by one; the rest are counted. */
+    private static final int NAMED = 3;
+
+    private final Session session;
+    private final Background background;
+    private final Telling telling;
+    private final Choosing choosing;
+
+    BoxChoosing(Session session, Background background, Telling telling, Choosing choosing) {
+        this.session = session;
+        this.background = background;
+        this.telling = telling;
+        this.choosing = choosing;
+    }
+
+    void ask() {
+        choosing.open("desk.choose.box", "json")
+                .ifPresent(file -> background.run(
+                        Message.of("desk.work.open", String.valueOf(file.getFileName())),
+                        task -> BoxFile.read(file),
+                        this::take,
+                        telling::failed));
+    }
+
+    private void take(Reads reads) {
+        session.edit(new Edit(Message.of("desk.box.done"), study -> study.withBox(Optional.of(reads.box()))));
+        if (!reads.faults().isEmpty()) {
+            String named = reads.faults().stream()
+                    .limit(NAMED)
+                    .map(fault -> Words.say(fault.reason()))
+                    .collect(Collectors.joining(" "));
+            telling.say(Words.say(
+                    "desk.box.faults",
+                    reads.box().sticks().size(),
+                    reads.faults().size(),
+                    named));
+        }
+    }
+}

@@ -1,0 +1,68 @@
+package umbercard.desk;
+
+import java.io.File;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import javax.swing.JFileChooser;
+import javax.swing.JFrame;
+import javax.swing.filechooser.FileNameExtensionFilter;
+import umbercard.words.Words;
+
+/** Asks for files and folders. Remembers where the painter was last. */
+final class Choosing {
+    private final JFrame window;
+    private Optional<File> folder = Optional.empty();
+
+    Choosing(JFrame window) {
+        this.window = window;
+    }
+
+    JFrame window() {
+        return window;
+    }
+
+    Optional<Path> photograph() {
+        return open("desk.choose.photograph", "jpg", "jpeg", "png");
+    }
+
+    /** A file to read; the endings are shown first, any other can be chosen too. */
+    Optional<Path> open(String title, String... endings) {
+        JFileChooser chooser = chooser(title);
+        chooser.setFileFilter(new FileNameExtensionFilter(Words.say(title + ".files"), endings));
+        return chosen(chooser, chooser.showOpenDialog(window));
+    }
+
+    /** A file to write; one without the ending gets it. */
+    Optional<Path> save(String title, String suggested, String ending) {
+        JFileChooser chooser = chooser(title);
+        chooser.setSelectedFile(new File(chooser.getCurrentDirectory(), suggested));
+        return chosen(chooser, chooser.showSaveDialog(window))
+                .map(path -> path.toString().toLowerCase(Locale.ROOT).endsWith(ending)
+                        ? path
+                        : path.resolveSibling(path.getFileName() + ending));
+    }
+
+    /** A folder to write into. */
+    Optional<Path> folder(String title) {
+        JFileChooser chooser = chooser(title);
+        chooser.setFileSelectionMode(JFileChooser.DIRECTORIES_ONLY);
+        return chosen(chooser, chooser.showDialog(window, Words.say(title + ".here")));
+    }
+
+    private JFileChooser chooser(String title) {
+        JFileChooser chooser = new JFileChooser();
+        folder.ifPresent(chooser::setCurrentDirectory);
+        chooser.setName("chooser");
+        chooser.setDialogTitle(Words.say(title));
+        return chooser;
+    }
+
+    private Optional<Path> chosen(JFileChooser chooser, int answer) {
+        if (answer != JFileChooser.APPROVE_OPTION) {
+            return Optional.empty();
+        }
+        folder = Optional.of(chooser.getCurrentDirectory());
+        return Optional.of(chooser.getSelectedFile().toPath());
+    }
+}

@@ -1,0 +1,102 @@
+package umbercard.desk;
+
+import java.awt.Toolkit;
+import java.awt.event.KeyEvent;
+import java.util.Optional;
+import javax.swing.JMenu;
+import javax.swing.JMenuBar;
+import javax.swing.JMenuItem;
+import javax.swing.JRadioButtonMenuItem;
+import javax.swing.KeyStroke;
+import umbercard.desk.session.Session;
+import umbercard.desk.theme.Theme;
+import umbercard.words.Message;
+import umbercard.words.Words;
+
+/** The menu: studies, edits by name, thumbnails, and how the desk looks. */
+final class DeskMenu extends JMenuBar {
+    private static final int SHORTCUT = shortcut();
+    private static final int SHIFT = java.awt.event.InputEvent.SHIFT_DOWN_MASK;
+
+    /** What the menu starts. */
+    record Actions(StudyFiles files, CardWriting cards, FirstPassing firstPass, Runnable chooseBox) {}
+
+    private final Session session;
+    private final JMenuItem undo;
+    private final JMenuItem redo;
+
+    DeskMenu(Session session, Actions actions) {
+        this.session = session;
+        StudyFiles files = actions.files();
+        add(menu(
+                "study",
+                KeyEvent.VK_S,
+                item("begin", KeyEvent.VK_N, 0, files::begin),
+                item("open", KeyEvent.VK_O, 0, files::open),
+                item("kiln-hill", 0, 0, files::openKilnHill),
+                item("save", KeyEvent.VK_S, 0, () -> files.save(() -> {})),
+                item("save-as", KeyEvent.VK_S, SHIFT, () -> files.saveAs(() -> {})),
+                item("cards", KeyEvent.VK_P, 0, actions.cards()::ask),
+                item("close", KeyEvent.VK_Q, 0, files::close)));
+        undo = item("undo", KeyEvent.VK_Z, 0, session::undo);
+        redo = item("redo", KeyEvent.VK_Z, SHIFT, session::redo);
+        add(menu("edit", KeyEvent.VK_E, undo, redo));
+        add(menu(
+                "plan",
+                KeyEvent.VK_P,
+                item("first-pass", KeyEvent.VK_F, SHIFT, actions.firstPass()::run),
+                item("box", KeyEvent.VK_B, SHIFT, actions.chooseBox())));
+        add(menu("view", KeyEvent.VK_V, theme("light", false), theme("dark", true)));
+        session.listen(change -> nameEdits());
+        nameEdits();
+    }
+
+    private static int shortcut() {
+        return Toolkit.getDefaultToolkit().getMenuShortcutKeyMaskEx();
+    }
+
+    private static JMenu menu(String name, int mnemonic, JMenuItem... items) {
+        JMenu menu = new JMenu(Words.say("desk.menu." + name));
+        menu.setName("menu-" + name);
+        menu.setMnemonic(mnemonic);
+        for (JMenuItem item : items) {
+            menu.add(item);
+        }
+        return menu;
+    }
+
+    private static JMenuItem item(String name, int key, int with, Runnable action) {
+        JMenuItem item = new JMenuItem(Words.say("desk.menu." + name));
+        item.setName(name);
+        if (key != 0) {
+            item.setAccelerator(KeyStroke.getKeyStroke(key, SHORTCUT | with));
+        }
+        item.addActionListener(event -> action.run());
+        return item;
+    }
+
+    private static JRadioButtonMenuItem theme(String name, boolean dark) {
+        JRadioButtonMenuItem item =
+                new JRadioButtonMenuItem(Words.say("desk.menu.theme-" + name), Theme.isDark() == dark);
+        item.setName("theme-" + name);
+        item.addActionListener(event -> {
+            Theme.install(dark);
+            JMenu menu = (JMenu) ((javax.swing.JPopupMenu) item.getParent()).getInvoker();
+            for (int i = 0; i < menu.getItemCount(); i++) {
+                menu.getItem(i).setSelected(menu.getItem(i) == item);
+            }
+        });
+        return item;
+    }
+
+    private void nameEdits() {
+        name(undo, "undo", session.undoable());
+        name(redo, "redo", session.redoable());
+    }
+
+    private static void name(JMenuItem item, String key, Optional<Message> edit) {
+        item.setEnabled(edit.isPresent());
+        item.setText(edit.map(name -> Words.say("desk.menu." + key + "-named", name))
+                .orElseGet(() -> Words.say("desk.menu." + key)));
+    }
+}

@@ -1,0 +1,125 @@
+package umbercard.desk;
+
+import java.awt.Dimension;
+import java.awt.event.WindowAdapter;
+import java.awt.event.WindowEvent;
+import java.nio.file.Path;
+import javax.swing.JFrame;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+import umbercard.desk.canvas.NotanCard;
+import umbercard.desk.ledger.LedgerPanel;
+import umbercard.desk.notes.ColorCard;
+import umbercard.desk.session.Session;
+import umbercard.desk.session.Session.Change;
+import umbercard.desk.stack.StackPanel;
+import umbercard.desk.work.Background;
+import umbercard.door.Instrument;
+import umbercard.door.Reading;
+import umbercard.kernel.Plugins;
+import umbercard.words.Words;
+
+/** The desk: the notan card and the color card side by side, the stack at the left, the ledger below, the concept on top. */
+public final class DeskWindow extends JFrame {
+    private final transient Session session;
+    private final NotanCard notanCard;
+    private final transient StudyFiles files;
+    private final transient Background background;
+
+    DeskWindow(Session session, Plugins<Instrument> instruments, Plugins<Reading> readings) {
+        this.session = session;
+        WorkStrip work = new WorkStrip();
+        background = new Background(work);
+        notanCard = new NotanCard(session);
+        Telling telling = new Telling(this);
+        Choosing choosing = new Choosing(this);
+        files = new StudyFiles(session, background, telling, choosing, new Photographs(session, background, telling));
+        BoxChoosing boxes = new BoxChoosing(session, background, telling, choosing);
+        setName("desk");
+        setDefaultCloseOperation(DO_NOTHING_ON_CLOSE);
+        addWindowListener(new WindowAdapter() {
+            @Override
+            public void windowOpened(WindowEvent event) {
+                notanCard.requestFocusInWindow();
+            }
+
+            @Override
+            public void windowClosing(WindowEvent event) {
+                files.close();
+            }
+        });
+        InstrumentBar bar = new InstrumentBar(notanCard, instruments);
+        setContentPane(content(bar, work, boxes, readings));
+        setJMenuBar(new DeskMenu(
+                session,
+                new DeskMenu.Actions(
+                        files,
+                        new CardWriting(session, background, telling, choosing, readings),
+                        new FirstPassing(session, background, telling),
+                        boxes::ask)));
+        bar.bindKeys(getRootPane());
+        session.listen(change -> {
+            if (change == Change.FILE || change == Change.STUDY) {
+                entitle();
+            }
+        });
+        entitle();
+        setMinimumSize(new Dimension(1020, 620));
+        setSize(1280, 740);
+        setLocationByPlatform(true);
+    }
+
+    private JPanel content(InstrumentBar instruments, WorkStrip work, BoxChoosing boxes, Plugins<Reading> readings) {
+        JPanel desk = new JPanel(
+                new MigLayout("insets 10 14 12 14, fill, wrap 1", "[grow, fill]", "[]10[grow, fill]12[116!, fill]"));
+        desk.setName("desk-content");
+        desk.add(new ConceptField(session), "wmin 0");
+        JPanel middle = clear("fill", "[132!, fill]16[grow, fill]20[432!, fill]", "[grow, fill]");
+        middle.add(new StackPanel(session));
+        middle.add(card(instruments, work));
+        middle.add(new ColorCard(session, boxes::ask));
+        desk.add(middle);
+        desk.add(new LedgerPanel(session, readings, notanCard::look), "wmin 0");
+        return desk;
+    }
+
+    private JPanel card(InstrumentBar instruments, WorkStrip work) {
+        JPanel card = clear("fill, wrap 1", "[grow, fill]", "[grow, fill]8[]2[]");
+        card.add(notanCard, "wmin 320, hmin 220");
+        JPanel words = clear("fillx", "[][grow, right]", "[]");
+        words.add(instruments);
+        words.add(work);
+        card.add(words);
+        card.add(new ReferenceRules(session, notanCard), "growx 0");
+        return card;
+    }
+
+    private static JPanel clear(String layout, String columns, String rows) {
+        JPanel panel = new JPanel(new MigLayout("insets 0, " + layout, columns, rows));
+        panel.setOpaque(false);
+        return panel;
+    }
+
+    private void entitle() {
+        String name = session.file()
+                .map(Path::getFileName)
+                .map(Path::toString)
+                .orElseGet(() -> Words.say("desk.untitled", session.study().title()));
+        setTitle(Words.say("desk.title", name, session.isChanged() ? 1 : 0));
+    }
+
+    /** What is on the desk. */
+    public Session session() {
+        return session;
+    }
+
+    /** Opens, saves and writes. */
+    StudyFiles files() {
+        return files;
+    }
+
+    /** Whether no work is under way and the picture shown is up to date: for tests and screenshots. */
+    public boolean isSettled() {
+        return background.isIdle() && notanCard.isSettled();
+    }
+}

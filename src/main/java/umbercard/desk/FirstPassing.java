@@ -1,0 +1,63 @@
+package umbercard.desk;
+
+import java.util.OptionalDouble;
+import umbercard.desk.session.Session;
+import umbercard.desk.work.Background;
+import umbercard.door.Edit;
+import umbercard.model.Frame;
+import umbercard.model.Study;
+import umbercard.model.Thumbnail;
+import umbercard.model.edit.Edits;
+import umbercard.photo.FirstPass;
+import umbercard.photo.FramedView;
+import umbercard.photo.Values;
+import umbercard.picture.Picture;
+import umbercard.picture.ValueField;
+import umbercard.words.Message;
+import umbercard.words.Words;
+
+/** Traces the squinted reference into a new thumbnail, in the background. */
+final class FirstPassing {
+    private final Session session;
+    private final Background background;
+    private final Telling telling;
+
+    FirstPassing(Session session, Background background, Telling telling) {
+        this.session = session;
+        this.background = background;
+        this.telling = telling;
+    }
+
+    void run() {
+        Study study = session.study();
+        if (session.photograph().isEmpty() || study.reference().isEmpty()) {
+            telling.say(Words.say("desk.first-pass.no-photograph"));
+            return;
+        }
+        Picture photograph = session.photograph().get();
+        Frame frame = study.reference().get().frame();
+        double squint = study.reference().get().squint().sigma();
+        OptionalDouble split = study.reference().get().split();
+        FirstPass.Wish wish = new FirstPass.Wish(
+                OptionalDouble.empty(), split, squint > 0 ? squint : FirstPass.Wish.SQUINT, FirstPass.Wish.MASSES);
+        background.run(
+                Message.of("desk.work.first-pass"),
+                task -> {
+                    ValueField field = Values.of(FramedView.of(photograph, frame, study.ratio(), FirstPass.HEIGHT));
+                    return FirstPass.trace(field, study.ratio(), wish, task::stopped);
+                },
+                this::add,
+                telling::failed);
+    }
+
+    private void add(FirstPass.Traced traced) {
+        String id = session.study().newId("t");
+        session.edit(new Edit(
+                Message.of("desk.first-pass.done"),
+                study -> Edits.addThumbnail(Thumbnail.empty(id, Words.say("desk.first-pass.name"))
+                                .withGround(traced.ground())
+                                .withMarks(traced.marks()))
+                        .apply(study)));
+        session.show(id);
+    }
+}

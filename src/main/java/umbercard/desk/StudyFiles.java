@@ -1,0 +1,133 @@
+package umbercard.desk;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import umbercard.desk.PhotographSource.Carried;
+import umbercard.desk.PhotographSource.InFile;
+import umbercard.desk.session.Session;
+import umbercard.desk.work.Background;
+import umbercard.model.Study;
+import umbercard.store.Samples;
+import umbercard.store.StudyFile;
+import umbercard.words.Message;
+import umbercard.words.Words;
+
+/** Opening, beginning and saving studies from the desk. Files are read and written in the background; nothing is lost. */
+final class StudyFiles {
+    private static final String ENDING = ".json";
+
+    private final Session session;
+    private final Background background;
+    private final Telling telling;
+    private final Choosing choosing;
+    private final Photographs photographs;
+
+    StudyFiles(Session session, Background background, Telling telling, Choosing choosing, Photographs photographs) {
+        this.session = session;
+        this.background = background;
+        this.telling = telling;
+        this.choosing = choosing;
+        this.photographs = photographs;
+    }
+
+    /** Asks for a study and puts it on the desk. */
+    void open() {
+        leaving(() -> choosing.open("desk.choose.study", "json").ifPresent(this::open));
+    }
+
+    /** Puts the study in the file on the desk, and then its photograph. */
+    void open(Path file) {
+        background.run(
+                Message.of("desk.work.open", name(file)),
+                task -> StudyFile.read(file),
+                study -> {
+                    session.open(study, Optional.of(file));
+                    photographs.find(study, file);
+                },
+                telling::failed);
+    }
+
+    /** Puts the packed sample on the desk as an untitled copy. */
+    void openKilnHill() {
+        leaving(this::showKilnHill);
+    }
+
+    void showKilnHill() {
+        background.run(
+                Message.of("desk.work.open", Words.say("desk.kiln-hill")),
+                task -> Samples.kilnHill(),
+                sample -> {
+                    session.open(sample.study(), Optional.empty());
+                    photographs.show(
+                            new Carried(sample.photographName(), new PhotographSource.Bytes(sample.photograph())));
+                },
+                telling::failed);
+    }
+
+    /** Begins a study from a photograph: the photograph is read first, then the surface is asked for. */
+    void begin() {
+        leaving(() -> choosing.photograph().ifPresent(this::begin));
+    }
+
+    private void begin(Path photograph) {
+        photographs.read(
+                photograph,
+                picture -> NewStudy.ask(choosing.window(), photograph, picture).ifPresent(study -> {
+                    session.open(study, Optional.empty());
+                    photographs.shown(new InFile(photograph), picture);
+                }));
+    }
+
+    /** Saves to the study's own file; an untitled study is asked where. */
+    void save(Runnable then) {
+        session.file().ifPresentOrElse(file -> write(file, then), () -> saveAs(then));
+    }
+
+    /** Asks where, and saves there. */
+    void saveAs(Runnable then) {
+        String suggested = session.file()
+                .map(StudyFiles::name)
+                .orElseGet(() -> FileNames.safe(session.study().title()) + ENDING);
+        choosing.save("desk.choose.save", suggested, ENDING).ifPresent(file -> {
+            if (!Files.exists(file)
+                    || session.file().map(file::equals).orElse(false)
+                    || telling.askReplace(name(file))) {
+                write(file, then);
+            }
+        });
+    }
+
+    private void write(Path file, Runnable then) {
+        Study study = session.study();
+        background.run(
+                Message.of("desk.work.save", name(file)),
+                task -> photographs.save(study, file),
+                placed -> {
+                    session.saved(study, placed, file);
+                    then.run();
+                },
+                telling::failed);
+    }
+
+    /** Closes the window, after asking about changes that are not saved. */
+    void close() {
+        leaving(() -> choosing.window().dispose());
+    }
+
+    private void leaving(Runnable then) {
+        if (!session.isChanged()) {
+            then.run();
+            return;
+        }
+        switch (telling.askUnsaved(session.study().title())) {
+            case SAVE -> save(then);
+            case LEAVE -> then.run();
+            case STAY -> {}
+        }
+    }
+
+    private static String name(Path file) {
+        return String.valueOf(file.getFileName());
+    }
+}

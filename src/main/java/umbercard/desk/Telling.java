@@ -1,0 +1,80 @@
+package umbercard.desk;
+
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import javax.swing.JFrame;
+import javax.swing.JOptionPane;
+import umbercard.words.Trouble;
+import umbercard.words.Words;
+
+/** Tells and asks the painter, in one sentence each. */
+final class Telling {
+    private static final Logger LOG = Logger.getLogger(Telling.class.getName());
+
+    /** What the painter wants done with changes that are not saved yet. */
+    enum Unsaved {
+        SAVE,
+        LEAVE,
+        STAY
+    }
+
+    private final JFrame window;
+
+    Telling(JFrame window) {
+        this.window = window;
+    }
+
+    /** Says what went wrong: the trouble's own sentence; for anything unforeseen a plain one, with the details in the log. */
+    void failed(Exception failure) {
+        if (failure instanceof Trouble trouble) {
+            LOG.log(Level.FINE, "told the painter", trouble);
+            say(Words.say(trouble.said()), JOptionPane.WARNING_MESSAGE);
+        } else {
+            LOG.log(Level.SEVERE, "unforeseen", failure);
+            say(Words.say("desk.failed"), JOptionPane.WARNING_MESSAGE);
+        }
+    }
+
+    /** Says something that needs no answer. */
+    void say(String sentence) {
+        say(sentence, JOptionPane.PLAIN_MESSAGE);
+    }
+
+    private void say(String sentence, int kind) {
+        JOptionPane.showMessageDialog(window, Wrapped.words(sentence), Words.say("desk.name"), kind);
+    }
+
+    Unsaved askUnsaved(String name) {
+        Object[] answers = {
+            Words.say("desk.unsaved.save"), Words.say("desk.unsaved.leave"), Words.say("desk.unsaved.stay")
+        };
+        int answer = JOptionPane.showOptionDialog(
+                window,
+                Wrapped.words(Words.say("desk.unsaved.ask", name)),
+                Words.say("desk.name"),
+                JOptionPane.DEFAULT_OPTION,
+                JOptionPane.PLAIN_MESSAGE,
+                null,
+                answers,
+                answers[0]);
+        return switch (answer) {
+            case 0 -> Unsaved.SAVE;
+            case 1 -> Unsaved.LEAVE;
+            default -> Unsaved.STAY;
+        };
+    }
+
+    boolean askReplace(String name) {
+        Object[] answers = {Words.say("desk.replace.yes"), Words.say("desk.replace.no")};
+        return JOptionPane.showOptionDialog(
+                        window,
+                        Wrapped.words(Words.say("desk.replace.ask", name)),
+                        Words.say("desk.name"),
+                        JOptionPane.DEFAULT_OPTION,
+                        JOptionPane.PLAIN_MESSAGE,
+                        null,
+                        answers,
+                        answers[1])
+                == 0;
+    }
+}

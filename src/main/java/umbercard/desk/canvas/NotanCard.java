@@ -1,0 +1,188 @@
+package umbercard.desk.canvas;
+
+import java.awt.AlphaComposite;
+import java.awt.Color;
+import java.awt.Dimension;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JPanel;
+import umbercard.desk.session.Session;
+import umbercard.desk.session.Session.Change;
+import umbercard.desk.theme.PaperCard;
+import umbercard.desk.theme.Theme;
+import umbercard.door.Instrument;
+import umbercard.door.Place;
+import umbercard.model.Reference;
+import umbercard.model.Study;
+import umbercard.words.Words;
+
+/**
+ * The notan card, which is the canvas: an index card in its true proportions, the faded reference inside the frame, the
+ * marks over it. While the pointer is on it darks let the photograph through; at rest they are solid.
+ */
+public final class NotanCard extends JPanel {
+    private static final float WHILE_DRAWING = 0.7f;
+
+    /** What is shown of the card while a key is held. */
+    enum Bare {
+        NO,
+        NOTAN,
+        REFERENCE
+    }
+
+    private final Session session;
+    private final Handling handling;
+    private final MarksLayer marks = new MarksLayer();
+    private final ReferenceLayer reference = new ReferenceLayer(this::repaint);
+    private SeenAs seenAs = SeenAs.COLOR;
+    private Bare bare = Bare.NO;
+    private boolean pointerOn;
+    private transient List<Place> looked = List.of();
+
+    public NotanCard(Session session) {
+        this.session = session;
+        this.handling = new Handling(session);
+        setName("notan-card");
+        setOpaque(false);
+        setFocusable(true);
+        setMinimumSize(new Dimension(320, 220));
+        setPreferredSize(new Dimension(660, 440));
+        getAccessibleContext().setAccessibleName(Words.say("desk.notan-card.name"));
+        getAccessibleContext().setAccessibleDescription(Words.say("desk.notan-card.description"));
+        new CardGestures(this, handling).listen();
+        session.listen(this::changed);
+    }
+
+    private void changed(Change change) {
+        if (change == Change.SHOWN || change == Change.PHOTOGRAPH) {
+            handling.drop();
+        }
+        repaint();
+    }
+
+    /** Takes up an instrument; the one already in hand goes on with what it has half made. */
+    public void take(Instrument instrument) {
+        if (!handling.instrument().equals(Optional.of(instrument))) {
+            handling.take(instrument);
+            repaint();
+        }
+    }
+
+    /** The instrument in hand. */
+    public Optional<Instrument> instrument() {
+        return handling.instrument();
+    }
+
+    public SeenAs seenAs() {
+        return seenAs;
+    }
+
+    /** Looks at the reference in another way. */
+    public void seeAs(SeenAs way) {
+        seenAs = way;
+        repaint();
+    }
+
+    /** Shows places over the card, for example of a reading that is being looked at. */
+    public void look(List<Place> places) {
+        looked = List.copyOf(places);
+        repaint();
+    }
+
+    /** Whether the picture shown is up to date. */
+    public boolean isSettled() {
+        return reference.isSettled();
+    }
+
+    void bare(Bare shown) {
+        if (bare != shown) {
+            bare = shown;
+            repaint();
+        }
+    }
+
+    void pointerOn(boolean on) {
+        if (pointerOn != on) {
+            pointerOn = on;
+            repaint();
+        }
+    }
+
+    /** Where the card lies now. */
+    CardPlace place() {
+        return CardPlace.in(
+                getWidth(),
+                getHeight(),
+                session.study().cards().card().turned(session.study().cards().landscape()),
+                session.study().ratio());
+    }
+
+    @Override
+    protected void paintComponent(Graphics graphics) {
+        Graphics2D g = (Graphics2D) graphics.create();
+        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+        CardPlace place = place();
+        PaperCard.paint(g, place.card(), false);
+        CardWords.paint(g, place, session.seen());
+        paintPicture(g, place);
+        CardWords.paintLevels(g, place, session.thumbnail(), session.study().ratio());
+        PlacePainter places = new PlacePainter(color("ink"), color("paper"));
+        places.paint(g, looked, place.toScreen());
+        places.paint(g, handling.preview().places(), place.toScreen());
+        g.dispose();
+    }
+
+    private static Color color(String name) {
+        return Theme.color("Umbercard." + name);
+    }
+
+    private void paintPicture(Graphics2D g, CardPlace place) {
+        double scale = g.getTransform().getScaleY();
+        int width = (int) Math.max(1, Math.round(place.frame().getWidth() * scale));
+        int height = (int) Math.max(1, Math.round(place.frame().getHeight() * scale));
+        Study study = session.study();
+        reference.want(session.photograph()
+                .flatMap(photo -> ReferenceLayer.Wanted.of(photo, study, session.thumbnail(), height, seenAs)));
+        Graphics2D inside = (Graphics2D) g.create();
+        inside.clip(place.frame());
+        if (bare != Bare.NOTAN) {
+            float shown = bare == Bare.REFERENCE
+                    ? 1
+                    : 1
+                            - (float) session.seen()
+                                    .reference()
+                                    .map(Reference::fade)
+                                    .orElse(0.0)
+                                    .doubleValue();
+            reference.image().ifPresent(image -> draw(inside, image, place.frame(), shown));
+        }
+        if (bare != Bare.REFERENCE) {
+            boolean solid = bare == Bare.NOTAN || !(pointerOn || handling.isHolding());
+            session.thumbnail()
+                    .map(thumbnail -> marks.image(thumbnail, width, height, color("dark")))
+                    .ifPresent(image -> draw(inside, image, place.frame(), solid ? 1 : WHILE_DRAWING));
+        }
+        inside.dispose();
+        g.setColor(color("edge"));
+        Rectangle2D frame = place.frame();
+        g.draw(new Rectangle2D.Double(
+                frame.getX() - 0.5, frame.getY() - 0.5, frame.getWidth() + 1, frame.getHeight() + 1));
+    }
+
+    private static void draw(Graphics2D g, BufferedImage image, Rectangle2D frame, float opacity) {
+        Graphics2D layer = (Graphics2D) g.create();
+        layer.setComposite(AlphaComposite.SrcOver.derive(opacity));
+        layer.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
+        AffineTransform map = AffineTransform.getTranslateInstance(frame.getX(), frame.getY());
+        map.scale(frame.getWidth() / image.getWidth(), frame.getHeight() / image.getHeight());
+        layer.drawImage(image, map, null);
+        layer.dispose();
+    }
+}

@@ -1,0 +1,130 @@
+package umbercard.notan;
+
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import umbercard.geometry.Outline;
+import umbercard.geometry.Region;
+import umbercard.model.Mark;
+import umbercard.model.Thumbnail;
+
+/**
+ * Folds thumbnails one after the other, quickly where each differs from the one before in few marks: what the marks before
+ * and after the changed ones come to is kept, so a mark that is dragged costs three overlays, however many there are. Gives
+ * what {@link Fold#of} gives. Not for several threads at once.
+ */
+public final class FoldCache {
+    /** So many marks may lie between what is kept of those before and after before it is worked out anew. */
+    private static final int FEW = 4;
+
+    /** What is kept: the dark region before some marks, and the effect of the last {@code after} marks. */
+    private record Kept(int before, Region dark, int after, Effect effect) {}
+
+    private final IdentityHashMap<Outline, Region> shapes = new IdentityHashMap<>();
+    private MarkRuns runs = new MarkRuns(this::shape);
+    private Region frame = Region.empty();
+    private double ratio;
+    private Thumbnail.Ground ground = Thumbnail.Ground.LIGHT;
+    private List<Mark> marks = List.of();
+
+    @Nullable
+    private Kept kept;
+
+    @Nullable
+    private Design last;
+
+    /**
+     * The design of a thumbnail in a frame {@code ratio} wide and 1 high. Hidden marks count nothing; what lies outside the
+     * frame is cut off.
+     */
+    public Design of(Thumbnail thumbnail, double ratio) {
+        List<Mark> visible =
+                thumbnail.marks().stream().filter(mark -> !mark.hidden()).toList();
+        if (last == null || ratio != this.ratio || thumbnail.ground() != ground) {
+            begin(thumbnail.ground(), ratio);
+        }
+        int before = sameAtStart(visible);
+        int after = sameAtEnd(visible, before);
+        if (last != null && before == visible.size() && before == marks.size()) {
+            return last;
+        }
+        Kept usable = kept(visible, before, after);
+        Region dark = runs.on(usable.dark, visible, usable.before, visible.size() - usable.after);
+        Design design = new Design(ratio, usable.effect.on(dark));
+        kept = usable;
+        last = design;
+        return design;
+    }
+
+    private void begin(Thumbnail.Ground newGround, double newRatio) {
+        shapes.clear();
+        runs = new MarkRuns(this::shape);
+        frame = Region.rectangle(0, 0, newRatio, 1);
+        ratio = newRatio;
+        ground = newGround;
+        marks = List.of();
+        kept = null;
+        last = null;
+    }
+
+    /** A mark's shape within the frame: repaired once, then known for as long as its outline is. */
+    private Region shape(Mark mark) {
+        return shapes.computeIfAbsent(
+                mark.outline(), outline -> Region.of(outline).intersect(frame));
+    }
+
+    private int sameAtStart(List<Mark> now) {
+        int same = 0;
+        while (same < Math.min(now.size(), marks.size()) && draw(now.get(same), marks.get(same))) {
+            same++;
+        }
+        return same;
+    }
+
+    private int sameAtEnd(List<Mark> now, int atStart) {
+        int most = Math.min(now.size(), marks.size()) - atStart;
+        int same = 0;
+        while (same < most && draw(now.get(now.size() - 1 - same), marks.get(marks.size() - 1 - same))) {
+            same++;
+        }
+        return same;
+    }
+
+    /** Whether two marks draw the same. */
+    private static boolean draw(Mark one, Mark two) {
+        return Objects.equals(one, two)
+                || (one.kind() == two.kind() && one.outline().equals(two.outline()));
+    }
+
+    /** Takes over the new marks and forgets what held the changed ones. */
+    private void forget(List<Mark> now, int before, int after) {
+        if (now.size() == marks.size()) {
+            runs.forget(before, now.size() - after);
+        } else {
+            runs.forgetFrom(before);
+        }
+        marks = now;
+        if (shapes.size() > 2 * now.size() + 64) {
+            IdentityHashMap<Outline, Boolean> drawn = new IdentityHashMap<>();
+            now.forEach(mark -> drawn.put(mark.outline(), true));
+            shapes.keySet().removeIf(outline -> !drawn.containsKey(outline));
+        }
+    }
+
+    /** What is kept if the changes leave it whole and few marks lie between; else worked out anew. */
+    private Kept kept(List<Mark> now, int before, int after) {
+        Kept old = kept;
+        boolean grown = before == marks.size();
+        forget(now, before, after);
+        if (old != null && old.before <= before && old.after <= after && now.size() - old.before - old.after <= FEW) {
+            return old;
+        }
+        if (last != null && grown) {
+            return new Kept(before, last.dark(), 0, Effect.NONE);
+        }
+        Region start = ground == Thumbnail.Ground.DARK ? frame : Region.empty();
+        Effect effect = runs.effect(now, now.size() - after, now.size());
+        return new Kept(before, runs.on(start, now, 0, before), after, effect);
+    }
+}

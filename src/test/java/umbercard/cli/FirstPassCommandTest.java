@@ -1,0 +1,123 @@
+package umbercard.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import umbercard.geometry.Outline;
+import umbercard.model.Mark;
+import umbercard.model.Study;
+import umbercard.model.Thumbnail;
+import umbercard.model.edit.Edits;
+import umbercard.notan.Fold;
+import umbercard.store.StudyFile;
+
+class FirstPassCommandTest {
+    @TempDir
+    private Path folder;
+
+    private Path file;
+
+    @BeforeEach
+    void begin() throws IOException {
+        file = folder.resolve("hill.json");
+        Path photo = Scenes.jpeg(folder.resolve("hill.jpg"));
+        assertThat(Calls.run("start", photo, "-o", file, "--surface", "12x9in").code())
+                .isZero();
+    }
+
+    private Study study() throws IOException {
+        return StudyFile.read(file);
+    }
+
+    private double dark(Thumbnail thumbnail) throws IOException {
+        return Fold.of(thumbnail, study().ratio()).darkShare();
+    }
+
+    @Test
+    void addsAThumbnailThatCanBeEdited() throws IOException {
+        Calls.Result result = Calls.run("first-pass", file);
+
+        assertThat(result.err()).isEmpty();
+        assertThat(result.code()).isZero();
+        Thumbnail added = study().thumbnails().get(1);
+        assertThat(added.name()).isEqualTo("first pass");
+        assertThat(added.marks()).isNotEmpty();
+        assertThat(result.outLines())
+                .containsExactly(String.format(
+                        Locale.ROOT,
+                        "Added \"first pass\" to %s: dark %.1f %%, %d marks, chosen.",
+                        file,
+                        100 * dark(added),
+                        added.marks().size()));
+    }
+
+    @Test
+    void leavesTheWishedShareDark() throws IOException {
+        for (double share : List.of(0.3, 0.6)) {
+            Calls.run("first-pass", file, "--dark-share", share);
+            List<Thumbnail> thumbnails = study().thumbnails();
+            assertThat(dark(thumbnails.get(thumbnails.size() - 1))).isEqualTo(share, within(0.01));
+        }
+    }
+
+    @Test
+    void aHigherSplitLeavesMoreDark() throws IOException {
+        Calls.run("first-pass", file, "--split", "3", "--name", "low");
+        Calls.run("first-pass", file, "--split", "6", "--name", "high");
+        List<Thumbnail> thumbnails = study().thumbnails();
+        assertThat(thumbnails).extracting(Thumbnail::name).containsExactly("first", "low", "high");
+        assertThat(dark(thumbnails.get(1))).isLessThan(dark(thumbnails.get(2)) - 0.05);
+    }
+
+    @Test
+    void aWiderSquintAndFewerMassesLeaveLessToDraw() throws IOException {
+        Calls.run("first-pass", file, "--squint", "0.2%", "--masses", "20", "--name", "fine");
+        Calls.run("first-pass", file, "--squint", "4%", "--masses", "2", "--name", "coarse");
+        List<Thumbnail> thumbnails = study().thumbnails();
+        assertThat(thumbnails.get(2).marks().size())
+                .isLessThan(thumbnails.get(1).marks().size());
+    }
+
+    @Test
+    void aThirdOfThatNameIsNumbered() throws IOException {
+        Calls.run("first-pass", file);
+        Calls.run("first-pass", file);
+        Calls.run("first-pass", file);
+        assertThat(study().thumbnails())
+                .extracting(Thumbnail::name)
+                .containsExactly("first", "first pass", "first pass 2", "first pass 3");
+    }
+
+    @Test
+    void marksOfAllThumbnailsHaveIdsOfTheirOwn() throws IOException {
+        Calls.run("first-pass", file);
+        Calls.run("first-pass", file);
+        List<String> ids = study().thumbnails().stream()
+                .flatMap(thumbnail -> thumbnail.marks().stream())
+                .map(Mark::id)
+                .toList();
+        assertThat(new HashSet<>(ids)).hasSameSizeAs(ids).hasSizeGreaterThan(1);
+    }
+
+    @Test
+    void isChosenOnlyInPlaceOfABareCard() throws IOException {
+        Calls.run("first-pass", file);
+        assertThat(study().chosenThumbnail().orElseThrow().name()).isEqualTo("first pass");
+        Calls.Result again = Calls.run("first-pass", file);
+        assertThat(again.out()).doesNotContain("chosen");
+        assertThat(study().chosenThumbnail().orElseThrow().name()).isEqualTo("first pass");
+
+        Mark hand = new Mark("m90", Mark.Kind.LAY, Outline.rectangle(0, 0.6, 2, 1));
+        StudyFile.write(Edits.choose("t1").andThen(Edits.addMark("t1", hand)).apply(study()), file);
+        Calls.run("first-pass", file);
+        assertThat(study().chosenThumbnail().orElseThrow().name()).isEqualTo("first");
+    }
+}
