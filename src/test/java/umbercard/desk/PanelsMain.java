@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import javax.swing.JFrame;
 import javax.swing.JPanel;
+import javax.swing.Timer;
 import javax.swing.WindowConstants;
 import net.miginfocom.swing.MigLayout;
 import umbercard.desk.ledger.LedgerPanel;
@@ -19,7 +20,8 @@ import umbercard.readings.Evaluation;
 
 /**
  * Opens the panels side by side, as they lie on the desk, to be looked at. Arguments: {@code dark}, {@code box}, {@code
- * many} (200 sticks and 14 notes), {@code empty}.
+ * many} (200 sticks and 14 notes), {@code empty}, {@code even} (shows the second thumbnail), {@code change} (to the dark theme,
+ * while it is open).
  */
 public final class PanelsMain {
     private PanelsMain() {}
@@ -42,6 +44,11 @@ public final class PanelsMain {
             frame.setVisible(true);
             if (given.contains("box")) {
                 card.openBox();
+            }
+            if (given.contains("change")) {
+                Timer later = new Timer(1500, event -> Theme.install(true));
+                later.setRepeats(false);
+                later.start();
             }
         });
     }

@@ -25,6 +25,7 @@ import umbercard.words.Words;
  */
 final class ReadingLine extends JComponent {
     private static final int PAD = 4;
+    private static final int PAD_ABOVE = 2;
     private static final int SHAPE = 18;
     private static final int VERDICT = 80;
 
@@ -57,7 +58,7 @@ final class ReadingLine extends JComponent {
 
     /** How high it must be to say all in that width. */
     int heightFor(int width) {
-        return lines(width).size() * lineHeight() + 2 * UIScale.scale(PAD);
+        return lines(width).size() * lineHeight() + 2 * UIScale.scale(PAD_ABOVE);
     }
 
     private List<String> lines(int width) {
@@ -81,7 +82,7 @@ final class ReadingLine extends JComponent {
         Dim.apply(smooth, old);
         boolean again = finding.verdict() == Finding.Verdict.LOOK_AGAIN;
         FontMetrics metrics = getFontMetrics(Theme.font("defaultFont"));
-        int baseline = UIScale.scale(PAD) + (lineHeight() - metrics.getHeight()) / 2 + metrics.getAscent();
+        int baseline = UIScale.scale(PAD_ABOVE) + (lineHeight() - metrics.getHeight()) / 2 + metrics.getAscent();
         Color tint = Theme.color(again ? "Umbercard.umberOnSheet" : "Umbercard.onSheetSoft");
         smooth.setColor(tint);
         float middle = baseline - metrics.getAscent() * .36f;

@@ -103,7 +103,7 @@ final class ReadingList extends JPanel {
     @Override
     public void doLayout() {
         List<ReadingLine> rest = new ArrayList<>(lines);
-        int lastLine = more.getPreferredSize().height + UIScale.scale(4);
+        int lastLine = more.getFontMetrics(more.getFont()).getHeight();
         int y = 0;
         for (ReadingLine line : lines) {
             int height = line.heightFor(getWidth());

@@ -5,11 +5,13 @@ import java.awt.Component;
 import java.util.function.Function;
 import javax.swing.BorderFactory;
 import javax.swing.DefaultListCellRenderer;
+import javax.swing.InputMap;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JScrollPane;
+import javax.swing.KeyStroke;
 import javax.swing.ListCellRenderer;
 import javax.swing.ScrollPaneConstants;
 
@@ -32,12 +34,18 @@ final class Controls {
         return label;
     }
 
-    /** A list to choose from, its items said by {@code words}. */
+    /**
+     * A list to choose from, its items said by {@code words}. Arrow keys open it before they walk in it, so that passing an item
+     * does not yet take it.
+     */
     static <T> JComboBox<T> choice(String name, T[] items, Function<T, String> words) {
         JComboBox<T> combo = onPaper(new JComboBox<>(items));
         combo.setName(name);
         combo.setRenderer(said(words));
         combo.setMaximumRowCount(14);
+        InputMap keys = combo.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
+        keys.put(KeyStroke.getKeyStroke("DOWN"), "selectNext");
+        keys.put(KeyStroke.getKeyStroke("UP"), "selectPrevious");
         return combo;
     }
 

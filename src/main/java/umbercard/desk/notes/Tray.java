@@ -31,7 +31,7 @@ final class Tray extends JPanel implements Scrollable {
     /** Least and greatest distance from stick to stick, in pixels at 100 %: each is a target of 24 or more. */
     private static final int LEAST = 28;
 
-    private static final int GREATEST = 40;
+    private static final int GREATEST = 48;
 
     /** Room for the labels of the rows. */
     private static final int LABELS = 22;

@@ -36,9 +36,9 @@ public final class StackPanel extends JPanel {
         scroller.getViewport().setOpaque(false);
         scroller.getVerticalScrollBar().putClientProperty(FlatClientProperties.STYLE, "width: 8");
         add(scroller, "w 132!");
-        add(word("another", this::addEmpty), "gaptop 4, pad 0 -5 0 -5");
-        add(copy, "split 2, pad 0 -5 0 -5");
-        add(choose, "gapleft 4, pad 0 -5 0 -5");
+        add(word("another", this::addEmpty), "gaptop 4, gapleft 2");
+        add(copy, "split 2, gapleft 2");
+        add(choose, "gapleft 4");
         session.listen(this::changed);
         follow();
     }
@@ -80,5 +80,6 @@ public final class StackPanel extends JPanel {
 
     private void choose() {
         list.choose();
+        list.requestFocusInWindow();
     }
 }

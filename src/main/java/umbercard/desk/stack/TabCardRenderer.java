@@ -70,7 +70,7 @@ final class TabCardRenderer extends JLabel implements ListCellRenderer<Thumbnail
 
     /** The tab of a thumbnail, from the upper left corner of its cell. */
     Rectangle tabOf(Thumbnail of, boolean pulled) {
-        Rectangle2D.Float tab = measures().tab(tabWidth(of, isChosen()), pulled ? TabCard.PULLED : 0);
+        Rectangle2D.Float tab = measures().tab(tabWidth(of), pulled ? TabCard.PULLED : 0);
         return new Rectangle(
                 Math.round(UIScale.scale(tab.x)),
                 Math.round(UIScale.scale(tab.y)),
@@ -79,10 +79,10 @@ final class TabCardRenderer extends JLabel implements ListCellRenderer<Thumbnail
     }
 
     /** In pixels at 100 %: as wide as the name, within what the card leaves. */
-    private float tabWidth(Thumbnail of, boolean chosen) {
+    private float tabWidth(Thumbnail of) {
         FontMetrics metrics = getFontMetrics(nameFont());
         float name = UIScale.unscale(metrics.stringWidth(of.name())) + 2f * TAB_MARGIN;
-        float most = measures().cardWidth() - 2 * TabCard.TAB_LEFT - (chosen ? 44 : 0);
+        float most = measures().cardWidth() - 2 * TabCard.TAB_LEFT;
         return Math.max(LEAST_TAB, Math.min(most, name));
     }
 
@@ -94,7 +94,7 @@ final class TabCardRenderer extends JLabel implements ListCellRenderer<Thumbnail
     protected void paintComponent(Graphics g) {
         TabCard card = measures();
         float pulled = shown ? TabCard.PULLED : 0;
-        float tab = tabWidth(thumbnail, isChosen());
+        float tab = tabWidth(thumbnail);
         Graphics2D smooth = Theme.smooth(g);
         float scale = UIScale.getUserScaleFactor();
         Path2D outline = card.outline(tab, pulled);
@@ -147,18 +147,18 @@ final class TabCardRenderer extends JLabel implements ListCellRenderer<Thumbnail
             int margin = UIScale.scale(TAB_MARGIN);
             g.fillRect(tab.x + margin, baseline + UIScale.scale(2), tab.width - 2 * margin, UIScale.scale(1));
         }
-        if (isChosen()) {
-            g.setColor(Theme.color("Umbercard.onSurround"));
-            int left = tab.x + tab.width + UIScale.scale(2);
-            String chosen = Words.say("stack.chosen");
-            FlatUIUtils.drawString(this, g, chosen, left, baseline);
-        }
         g.setColor(Theme.color("Umbercard.inkSoft"));
         Rectangle2D.Float frame = scaled(card.frame(), pulled, UIScale.getUserScaleFactor());
         int left = Math.round(Math.min(frame.x, UIScale.scale(1 + pulled + CAPTION_LEFT)));
         int caption = Math.round(frame.y + frame.height) + UIScale.scale(4) + metrics.getAscent();
         FlatUIUtils.drawString(this, g, StackWords.dark(shares.of(thumbnail)), left, caption);
         FlatUIUtils.drawString(this, g, StackWords.horizon(thumbnail), left, caption + metrics.getHeight());
+        if (isChosen()) {
+            g.setColor(Theme.color("Umbercard.ink"));
+            String chosen = Words.say("stack.chosen");
+            int right = Math.round(UIScale.scale(1 + pulled + card.cardWidth() - 7));
+            FlatUIUtils.drawString(this, g, chosen, right - metrics.stringWidth(chosen), caption);
+        }
     }
 
     private void say(Graphics g, FontMetrics metrics, String words, int x, int baseline, int width) {

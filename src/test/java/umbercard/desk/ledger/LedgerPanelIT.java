@@ -19,6 +19,7 @@ import net.miginfocom.swing.MigLayout;
 import org.assertj.swing.core.GenericTypeMatcher;
 import org.junit.jupiter.api.Test;
 import umbercard.desk.KilnHill;
+import umbercard.desk.OnDesk;
 import umbercard.desk.session.Session;
 import umbercard.desk.theme.Theme;
 import umbercard.door.Figure;
@@ -35,10 +36,9 @@ import umbercard.model.Mark;
 import umbercard.model.Study;
 import umbercard.model.edit.Edits;
 import umbercard.readings.Evaluation;
-import umbercard.screen.OnScreen;
 import umbercard.words.Message;
 
-class LedgerPanelIT extends OnScreen {
+class LedgerPanelIT extends OnDesk {
     private final List<Collection<Place>> looked = new ArrayList<>();
     private Session session;
     private JPanel desk;
@@ -109,20 +109,6 @@ class LedgerPanelIT extends OnScreen {
 
     private String figure() {
         return ask(() -> ((ShareRule) named("ledger.share")).figure());
-    }
-
-    private static void act(Runnable action) {
-        ask(() -> {
-            action.run();
-            return true;
-        });
-    }
-
-    private void shots(String name) {
-        shot(name + "-light");
-        act(() -> Theme.install(true));
-        shot(name + "-dark");
-        act(() -> Theme.install(false));
     }
 
     @Test
@@ -200,7 +186,8 @@ class LedgerPanelIT extends OnScreen {
         assertThat(ask(() -> named("ledger.reading.b").getY())).isZero();
         assertThat(ask(() -> named("ledger.reading.a").getY())).isPositive();
         assertThat(ask(() -> named("ledger.reading.f").isVisible())).isFalse();
-        assertThat(window().label("ledger.more").text()).isEqualTo("1 more holds · 1 does not apply · 1 not set");
+        assertThat(window().label("ledger.more").text())
+                .isEqualTo("1 more holds · 1 does not apply · 1 not set · 1 more figure");
     }
 
     @Test

@@ -17,16 +17,16 @@ import org.assertj.swing.core.MouseButton;
 import org.assertj.swing.fixture.JListFixture;
 import org.junit.jupiter.api.Test;
 import umbercard.desk.KilnHill;
+import umbercard.desk.OnDesk;
 import umbercard.desk.session.Session;
 import umbercard.desk.theme.Theme;
 import umbercard.model.ColorNote;
 import umbercard.model.Stick;
 import umbercard.model.Zone;
-import umbercard.screen.OnScreen;
 import umbercard.words.Words;
 
 @SuppressWarnings("deprecation") // the robot knows only the old masks of InputEvent
-class ColorCardIT extends OnScreen {
+class ColorCardIT extends OnDesk {
     private final List<String> opened = new ArrayList<>();
     private Session session;
     private ColorCard card;
@@ -68,25 +68,7 @@ class ColorCardIT extends OnScreen {
     }
 
     private void undo() {
-        ask(() -> {
-            session.undo();
-            return true;
-        });
-    }
-
-    /** Dressed in the light and in the dark theme, as it stands. */
-    private void shots(String name) {
-        shot(name + "-light");
-        dress(true);
-        shot(name + "-dark");
-        dress(false);
-    }
-
-    private static void dress(boolean dark) {
-        ask(() -> {
-            Theme.install(dark);
-            return true;
-        });
+        act(session::undo);
     }
 
     @Test
@@ -259,10 +241,7 @@ class ColorCardIT extends OnScreen {
 
     @Test
     void withoutNotesAndWithoutABoxItSaysWhatToDo() {
-        ask(() -> {
-            session.open(KilnHill.study().withNotes(List.of()).withBox(Optional.empty()), Optional.empty());
-            return true;
-        });
+        act(() -> session.open(KilnHill.study().withNotes(List.of()).withBox(Optional.empty()), Optional.empty()));
         window().label("notes.empty").requireVisible();
         window().button("notes.remove").requireDisabled();
         shots("empty");

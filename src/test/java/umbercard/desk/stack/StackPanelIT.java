@@ -14,6 +14,7 @@ import org.assertj.swing.core.MouseButton;
 import org.assertj.swing.fixture.JListFixture;
 import org.junit.jupiter.api.Test;
 import umbercard.desk.KilnHill;
+import umbercard.desk.OnDesk;
 import umbercard.desk.session.Session;
 import umbercard.desk.theme.Theme;
 import umbercard.geometry.Outline;
@@ -22,10 +23,9 @@ import umbercard.model.Study;
 import umbercard.model.Surface;
 import umbercard.model.Thumbnail;
 import umbercard.model.edit.Edits;
-import umbercard.screen.OnScreen;
 import umbercard.words.Words;
 
-class StackPanelIT extends OnScreen {
+class StackPanelIT extends OnDesk {
     private Session session;
 
     @Override
@@ -62,26 +62,12 @@ class StackPanelIT extends OnScreen {
         return ask(() -> session.undoable().map(Words::say).orElse("nothing"));
     }
 
-    private static void act(Runnable action) {
-        ask(() -> {
-            action.run();
-            return true;
-        });
-    }
-
     private String spoken(int index) {
         return ask(() -> stack().target()
                 .getAccessibleContext()
                 .getAccessibleChild(index)
                 .getAccessibleContext()
                 .getAccessibleName());
-    }
-
-    private void shots(String name) {
-        shot(name + "-light");
-        act(() -> Theme.install(true));
-        shot(name + "-dark");
-        act(() -> Theme.install(false));
     }
 
     @Test

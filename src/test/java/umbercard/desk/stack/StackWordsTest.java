@@ -15,6 +15,7 @@ class StackWordsTest {
     @Test
     void darkIsInWholePercent() {
         assertThat(StackWords.dark(OptionalDouble.of(0.584))).isEqualTo("dark 58");
+        assertThat(StackWords.dark(OptionalDouble.of(0.996))).isEqualTo("dark 100");
         assertThat(StackWords.dark(OptionalDouble.empty())).isEmpty();
     }
 
