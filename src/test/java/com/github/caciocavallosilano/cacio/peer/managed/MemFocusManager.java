@@ -60,6 +60,7 @@ public final class MemFocusManager extends FocusManager {
             return;
         }
         ManagedWindowContainer stack = window.getParent();
+        WindowStack.standIn(stack);
         if (stack.getChildren().peekLast() != window) {
             lift(window, stack);
             Window owner = (Window) window.getCacioComponent().getAWTComponent();
