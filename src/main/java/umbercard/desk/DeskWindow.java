@@ -64,7 +64,7 @@ public final class DeskWindow extends JFrame {
             }
         });
         entitle();
-        setMinimumSize(new Dimension(1020, 620));
+        setMinimumSize(new Dimension(1180, 620));
         setSize(1280, 740);
         setLocationByPlatform(true);
     }

@@ -248,6 +248,11 @@ class DeskIT extends AtDesk {
         settled();
         everythingKeepsToTheDesk();
         picture("full");
+        window().resizeTo(ask(desk()::getMinimumSize));
+        act(desk()::validate); // which a frame in memory does not do by itself
+        settled();
+        everythingKeepsToTheDesk();
+        picture("smallest");
     }
 
     /** Cards, ledger and concept lie within the window, with the margins it leaves at both sides. */
@@ -258,6 +263,12 @@ class DeskIT extends AtDesk {
             assertThat(place.x).as(part.toString()).isEqualTo(14);
             assertThat(place.getMaxX()).as(part.toString()).isEqualTo(content.getWidth() - 14);
             assertThat(place.getMaxY()).as(part.toString()).isLessThanOrEqualTo(content.getHeight() - 12);
+        }
+        JComponent rules = (JComponent) window().panel("reference-rules").target();
+        for (java.awt.Component rule : ask(rules::getComponents)) {
+            assertThat(!rule.isVisible() || rule.getX() + rule.getWidth() <= rules.getWidth())
+                    .as(rule.toString())
+                    .isTrue();
         }
     }
 }
