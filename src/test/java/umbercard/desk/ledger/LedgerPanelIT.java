@@ -194,8 +194,8 @@ class LedgerPanelIT extends OnDesk {
     void theReadingUnderTheFocusTellsItsPlace() {
         until("the height is read", () -> says("horizon-height", "holds"));
         JComponent line = (JComponent) named("ledger.reading.horizon-height");
-        robot().focusAndWaitForFocusGain(line);
-        robot().waitForIdle();
+        act(line::requestFocusInWindow);
+        until("it has the focus", line::isFocusOwner);
         assertThat(looked)
                 .last()
                 .asInstanceOf(org.assertj.core.api.InstanceOfAssertFactories.LIST)
