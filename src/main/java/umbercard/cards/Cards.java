@@ -2,7 +2,6 @@ package umbercard.cards;
 
 import java.io.IOException;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -34,9 +33,6 @@ import umbercard.words.Trouble;
  * the others go on.
  */
 public final class Cards {
-    private static final Comparator<Ranked> ORDER =
-            Comparator.comparingInt(Ranked::rank).thenComparing(Ranked::id);
-
     /** For writers that make pixels: what a good printer resolves. */
     private static final double DPI = 300;
 
@@ -46,7 +42,7 @@ public final class Cards {
 
     /** With the faces and writers that are found, set in the program's typeface. */
     public Cards() {
-        this(Plugins.find(Face.class, ORDER), Plugins.find(Writer.class, ORDER), Roboto.type());
+        this(Plugins.find(Face.class, Ranked.ORDER), Plugins.find(Writer.class, Ranked.ORDER), Roboto.type());
     }
 
     /** With these faces, writers and type. */

@@ -11,7 +11,6 @@ import java.util.TreeSet;
 import java.util.function.IntPredicate;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.noding.NodedSegmentString;
 import org.locationtech.jts.noding.SegmentString;
@@ -32,21 +31,23 @@ final class Arrangement {
     /** Gathers closed walks and cuts them on a grid where they meet. */
     static final class Builder {
         private final PrecisionModel grid;
-        private final Envelope meeting;
         private final List<NodedSegmentString> strings = new ArrayList<>();
         private final List<Edge> edges = new ArrayList<>();
 
-        /** @param meeting edges that lie clear of it are taken as they are */
-        Builder(PrecisionModel grid, Envelope meeting) {
+        Builder(PrecisionModel grid) {
             this.grid = grid;
-            this.meeting = new Envelope(meeting);
-            this.meeting.expandBy(4 / grid.getScale());
         }
 
+        /** Adds a closed walk that may meet anything anywhere. */
         void add(Coordinate[] ring, int weight) {
+            string(ring, 0, ring.length - 1, weight);
+        }
+
+        /** Adds a closed walk that lies on the grid and meets others only where it is near them: the rest is taken as it is. */
+        void add(Coordinate[] ring, int weight, Nearness others) {
             int start = -1;
             for (int i = 1; i < ring.length; i++) {
-                if (meeting.intersects(ring[i - 1], ring[i])) {
+                if (others.isNear(ring[i - 1], ring[i])) {
                     start = start < 0 ? i - 1 : start;
                 } else {
                     string(ring, start, i - 1, weight);

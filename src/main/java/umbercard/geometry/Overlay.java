@@ -20,23 +20,43 @@ import org.locationtech.jts.geom.PrecisionModel;
 final class Overlay {
     private static final GeometryFactory FACTORY = new GeometryFactory(Grid.FINE_TO_COARSE.get(0));
 
-    private final List<Coordinate[]> walks = new ArrayList<>();
-    private final List<Integer> weights = new ArrayList<>();
+    private final Walks mine = new Walks();
+    private final Walks others = new Walks();
 
-    /** Adds a closed walk: the last coordinate equals the first. */
-    void add(Coordinate[] ring, int weight) {
-        if (ring.length > 3) {
-            walks.add(ring);
-            weights.add(weight);
+    /** Closed walks, and the weight of each. */
+    private static final class Walks {
+        private final List<Coordinate[]> rings = new ArrayList<>();
+        private final List<Integer> weights = new ArrayList<>();
+
+        void add(Coordinate[] ring, int weight) {
+            if (ring.length > 3) {
+                rings.add(ring);
+                weights.add(weight);
+            }
+        }
+
+        /** So that the winding number is {@code weight} inside the polygon and 0 outside. */
+        void add(Polygon polygon, int weight) {
+            add(polygon.getExteriorRing().getCoordinates(), weight);
+            for (int i = 0; i < polygon.getNumInteriorRing(); i++) {
+                add(polygon.getInteriorRingN(i).getCoordinates(), weight);
+            }
         }
     }
 
-    /** Adds all borders of a polygon, so that the winding number is {@code weight} inside and 0 outside. */
-    void add(Polygon polygon, int weight) {
-        add(polygon.getExteriorRing().getCoordinates(), weight);
-        for (int i = 0; i < polygon.getNumInteriorRing(); i++) {
-            add(polygon.getInteriorRingN(i).getCoordinates(), weight);
-        }
+    /** Adds a closed walk: the last coordinate equals the first. */
+    void add(Coordinate[] ring, int weight) {
+        mine.add(ring, weight);
+    }
+
+    /** Adds a polygon of one region, on the grid and apart from that region's others. */
+    void addMine(Polygon polygon, int weight) {
+        mine.add(polygon, weight);
+    }
+
+    /** Adds a polygon of another region, on the grid and apart from that region's others. */
+    void addOther(Polygon polygon, int weight) {
+        others.add(polygon, weight);
     }
 
     /**
@@ -44,36 +64,50 @@ final class Overlay {
      * and connected; outer rings run counter-clockwise (y up), holes clockwise.
      */
     List<Polygon> fill(IntPredicate inside) {
-        return fill(inside, Grid.everywhere());
-    }
-
-    /**
-     * The same where all walks lie on the grid and meet only within {@code meeting}: edges clear of it need no noding. Rounding
-     * within can push an edge over a corner beyond it in theory; the sweep then finds no order, and all is noded.
-     */
-    List<Polygon> fill(IntPredicate inside, Envelope meeting) {
-        if (walks.isEmpty()) {
+        if (mine.rings.isEmpty() && others.rings.isEmpty()) {
             return List.of();
         }
-        Optional<List<Polygon>> quick = fill(inside, meeting, Grid.FINE_TO_COARSE.get(0));
-        if (quick.isPresent()) {
-            return quick.get();
-        }
         for (PrecisionModel grid : Grid.FINE_TO_COARSE) {
-            Optional<List<Polygon>> filled = fill(inside, Grid.everywhere(), grid);
+            Arrangement.Builder edges = new Arrangement.Builder(grid);
+            addAll(edges, mine);
+            addAll(edges, others);
+            Optional<List<Polygon>> filled = filled(edges.noded(), inside);
             if (filled.isPresent()) {
                 return filled.get();
             }
         }
-        throw new IllegalStateException("no grid of " + Grid.FINE_TO_COARSE + " could node " + walks.size() + " walks");
+        throw new IllegalStateException("no grid of " + Grid.FINE_TO_COARSE + " could node the walks");
     }
 
-    private Optional<List<Polygon>> fill(IntPredicate inside, Envelope meeting, PrecisionModel grid) {
-        Arrangement.Builder edges = new Arrangement.Builder(grid, meeting);
-        for (int i = 0; i < walks.size(); i++) {
-            edges.add(walks.get(i), weights.get(i));
+    /**
+     * The same where all walks are borders of two regions that meet only within {@code meeting}: only edges that come near one
+     * of the other region are noded. Rounding those can push one over a corner elsewhere in theory; the sweep then finds no
+     * order, and all is noded.
+     */
+    List<Polygon> fill(IntPredicate inside, Envelope meeting) {
+        PrecisionModel grid = Grid.FINE_TO_COARSE.get(0);
+        Arrangement.Builder edges = new Arrangement.Builder(grid);
+        addNear(edges, mine, others, meeting, 4 / grid.getScale());
+        addNear(edges, others, mine, meeting, 4 / grid.getScale());
+        return filled(edges.noded(), inside).orElseGet(() -> fill(inside));
+    }
+
+    private static void addAll(Arrangement.Builder edges, Walks walks) {
+        for (int i = 0; i < walks.rings.size(); i++) {
+            edges.add(walks.rings.get(i), walks.weights.get(i));
         }
-        return edges.noded().border(inside).flatMap(Rings::of).map(Overlay::polygons);
+    }
+
+    private static void addNear(Arrangement.Builder edges, Walks walks, Walks others, Envelope meeting, double slack) {
+        Nearness nearness = new Nearness(meeting, slack);
+        others.rings.forEach(nearness::mark);
+        for (int i = 0; i < walks.rings.size(); i++) {
+            edges.add(walks.rings.get(i), walks.weights.get(i), nearness);
+        }
+    }
+
+    private static Optional<List<Polygon>> filled(Arrangement edges, IntPredicate inside) {
+        return edges.border(inside).flatMap(Rings::of).map(Overlay::polygons);
     }
 
     private static List<Polygon> polygons(List<Ring> outers) {

@@ -73,16 +73,24 @@ public final class Region {
 
     /** What lies in this region or in the other. */
     public Region union(Region other) {
+        if (covers(other) || other.covers(this)) {
+            return covers(other) ? this : other;
+        }
         return apart(other) ? both(other) : overlay(other, 1, winding -> winding > 0, true, true);
     }
 
     /** What lies in this region but not in the other. */
     public Region minus(Region other) {
-        return apart(other) ? this : overlay(other, 2, winding -> winding == 1, true, false);
+        return apart(other)
+                ? this
+                : other.covers(this) ? EMPTY : overlay(other, 2, winding -> winding == 1, true, false);
     }
 
     /** What lies in this region and in the other. */
     public Region intersect(Region other) {
+        if (covers(other) || other.covers(this)) {
+            return covers(other) ? other : this;
+        }
         return apart(other) ? EMPTY : overlay(other, 1, winding -> winding == 2, false, false);
     }
 
@@ -103,21 +111,28 @@ public final class Region {
     private Region overlay(Region other, int weight, IntPredicate inside, boolean keepsMine, boolean keepsOther) {
         Overlay overlay = new Overlay();
         List<Polygon> result = new ArrayList<>();
-        sort(polygons, other.bounds(), overlay, 1, keepsMine ? result : null);
-        sort(other.polygons, bounds(), overlay, weight, keepsOther ? result : null);
-        result.addAll(overlay.fill(inside, bounds().intersection(other.bounds())));
+        Envelope meeting = bounds().intersection(other.bounds());
+        for (Polygon polygon : polygons) {
+            if (polygon.getEnvelopeInternal().intersects(meeting)) {
+                overlay.addMine(polygon, 1);
+            } else if (keepsMine) {
+                result.add(polygon);
+            }
+        }
+        for (Polygon polygon : other.polygons) {
+            if (polygon.getEnvelopeInternal().intersects(meeting)) {
+                overlay.addOther(polygon, weight);
+            } else if (keepsOther) {
+                result.add(polygon);
+            }
+        }
+        result.addAll(overlay.fill(inside, meeting));
         return with(result);
     }
 
-    private static void sort(
-            List<Polygon> polygons, Envelope meeting, Overlay overlay, int weight, @Nullable List<Polygon> clear) {
-        for (Polygon polygon : polygons) {
-            if (polygon.getEnvelopeInternal().intersects(meeting)) {
-                overlay.add(polygon, weight);
-            } else if (clear != null) {
-                clear.add(polygon);
-            }
-        }
+    /** Whether this region is one upright rectangle all round the other. */
+    private boolean covers(Region other) {
+        return polygons.size() == 1 && polygons.get(0).isRectangle() && bounds().covers(other.bounds());
     }
 
     private Envelope bounds() {

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
@@ -38,17 +37,10 @@ final class Draft {
 
     /** Begins a draft of {@code file}, whose folder must exist; a symbolic link has been followed already. */
     static Draft begin(Path file, AtomicFile.Move move) throws IOException {
-        while (true) {
-            String mark = Long.toString(ThreadLocalRandom.current().nextLong() & Long.MAX_VALUE, Character.MAX_RADIX);
-            Path neighbor = file.resolveSibling(String.format(Locale.ROOT, ".%s.%s.part", file.getFileName(), mark));
-            try {
-                FileChannel channel =
-                        FileChannel.open(neighbor, StandardOpenOption.WRITE, StandardOpenOption.CREATE_NEW);
-                return new Draft(file, neighbor, channel, move);
-            } catch (FileAlreadyExistsException taken) {
-                LOG.log(Level.FINE, "another name is needed", taken);
-            }
-        }
+        String mark = Long.toString(ThreadLocalRandom.current().nextLong() & Long.MAX_VALUE, Character.MAX_RADIX);
+        Path neighbor = file.resolveSibling(String.format(Locale.ROOT, ".%s.%s.part", file.getFileName(), mark));
+        FileChannel channel = FileChannel.open(neighbor, StandardOpenOption.WRITE, StandardOpenOption.CREATE_NEW);
+        return new Draft(file, neighbor, channel, move);
     }
 
     OutputStream out() {

@@ -10,6 +10,7 @@ import static umbercard.notan.Drawings.mark;
 import static umbercard.notan.Drawings.thumbnail;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import net.jqwik.api.ForAll;
@@ -147,7 +148,7 @@ class FoldTest {
         List<Mark> marks = new ArrayList<>(Drawings.marks(random, 9));
         marks.replaceAll(mark -> mark.withKind(LAY));
         double once = Fold.of(thumbnail(LIGHT, marks), RATIO).darkShare();
-        java.util.Collections.shuffle(marks, random);
+        Collections.shuffle(marks, random);
 
         assertThat(Fold.of(thumbnail(LIGHT, marks), RATIO).darkShare()).isCloseTo(once, within(1e-7));
         Region union = Region.empty();

@@ -16,7 +16,7 @@ final class Alders {
         random = new Random(seed);
         wood = new Mask(light);
         ledges = new Mask(light);
-        thinnest = Math.max(0.00032, 0.35 * light.pixel());
+        thinnest = Math.max(0.00034, 0.30 * light.pixel());
     }
 
     /** Paints both groups, the farther one first. */
@@ -26,15 +26,15 @@ final class Alders {
         far.stem(0.520, 0.614, 0.10, 0.215, 0.0042);
         far.lay(light, 30, 0.92);
         Alders left = new Alders(light, 402);
-        left.stem(0.225, 0.668, -0.13, 0.52, 0.0118);
-        left.stem(0.243, 0.672, 0.03, 0.62, 0.0135);
-        left.stem(0.262, 0.670, 0.17, 0.49, 0.0098);
-        left.stem(0.098, 0.668, -0.07, 0.56, 0.0110);
+        left.stem(0.225, 0.682, -0.13, 0.52, 0.0118);
+        left.stem(0.243, 0.684, 0.03, 0.62, 0.0135);
+        left.stem(0.262, 0.683, 0.17, 0.49, 0.0098);
+        left.stem(0.098, 0.684, -0.07, 0.56, 0.0110);
         left.lay(light, 17, 1);
         Alders right = new Alders(light, 403);
-        right.stem(1.352, 0.664, -0.10, 0.50, 0.0105);
-        right.stem(1.370, 0.668, 0.06, 0.58, 0.0125);
-        right.stem(1.462, 0.666, 0.02, 0.54, 0.0110);
+        right.stem(1.352, 0.680, -0.10, 0.50, 0.0105);
+        right.stem(1.370, 0.682, 0.06, 0.58, 0.0125);
+        right.stem(1.462, 0.682, 0.02, 0.54, 0.0110);
         right.lay(light, 18, 1);
     }
 
@@ -47,7 +47,7 @@ final class Alders {
                 double grain = bark.at(u * 300, v * 130, 3);
                 double high = 9 * step(0.45, 0.05, v);
                 light.lay(pixel, Light.color(lightness + 4 * grain + high, 1.5, 3.5), part);
-                light.lay(pixel, Light.color(82, -0.5, -4), 0.7 * part * (snow[pixel] & 0xff) / 255.0);
+                light.lay(pixel, Light.color(82, -0.5, -4), 0.55 * part * (snow[pixel] & 0xff) / 255.0);
             }
         });
     }
@@ -61,17 +61,20 @@ final class Alders {
         int side = random.nextBoolean() ? 1 : -1;
         for (int i = 0; i < steps; i++) {
             double done = (double) i / steps;
-            double thick = width * (1 - 0.93 * done) + thinnest;
+            double thick = width * (1 - 0.93 * done) * (1 + 0.45 * Math.exp(-22 * done)) + thinnest;
             angle += 0.055 * random.nextGaussian() - 0.05 * angle;
             double toX = x + height / steps * Math.sin(angle);
             double toY = y - height / steps * Math.cos(angle);
-            wood.stroke(x, y, toX, toY, i == 0 ? thick * 1.25 : thick);
+            wood.stroke(x, y, toX, toY, thick);
             x = toX;
             y = toY;
-            if (done > 0.16 && random.nextDouble() < 0.92) {
+            if (done > 0.18 && random.nextDouble() < 0.62) {
                 side = -side;
-                double reach = height * (0.36 * Math.pow(1 - done, 0.8) + 0.035) * (0.65 + 0.6 * random.nextDouble());
-                double spread = side * (0.62 + 0.38 * random.nextDouble()) * (1 - 0.35 * done);
+                double reach = height
+                        * 0.34
+                        * Math.pow(Math.sin(Math.PI * (0.22 + 0.74 * done)), 0.9)
+                        * (0.5 + 0.7 * random.nextDouble());
+                double spread = side * (0.55 + 0.50 * random.nextDouble()) * (1 - 0.30 * done);
                 limb(x, y, angle + spread, reach, thick * (0.30 + 0.22 * random.nextDouble()), 1);
             }
         }
@@ -88,7 +91,7 @@ final class Alders {
             double done = (double) i / steps;
             double thick = Math.max(thinnest, width * (1 - 0.75 * done));
             // Limbs turn up to the light, the finest twigs hang a little.
-            angle += (0.13 + 0.03 * depth) * random.nextGaussian() - (depth < 3 ? 0.045 : -0.02) * Math.sin(angle);
+            angle += (0.13 + 0.03 * depth) * random.nextGaussian() - (depth < 3 ? 0.06 : -0.02) * Math.sin(angle);
             double toX = x + length / steps * Math.sin(angle);
             double toY = y - length / steps * Math.cos(angle);
             wood.stroke(x, y, toX, toY, thick);
@@ -97,14 +100,14 @@ final class Alders {
             }
             x = toX;
             y = toY;
-            if (depth < 4 && done > 0.12 && random.nextDouble() < (depth == 3 ? 0.75 : 0.9)) {
+            if (depth < 4 && done > 0.12 && random.nextDouble() < (depth == 3 ? 0.5 : 0.72)) {
                 side = -side;
                 double spread = side * (0.45 + 0.5 * random.nextDouble());
-                double reach = length * (0.30 + 0.30 * random.nextDouble()) * (1.15 - 0.6 * done);
+                double reach = length * (0.26 + 0.34 * random.nextDouble()) * (1.15 - 0.6 * done);
                 limb(x, y, angle + spread, reach, thick * (0.45 + 0.2 * random.nextDouble()), depth + 1);
             }
         }
-        if (depth >= 3 && random.nextDouble() < 0.16) {
+        if (depth >= 3 && random.nextDouble() < 0.07) {
             wood.stroke(x, y, x + 0.0004, y + 0.0014, 0.0016);
         }
     }

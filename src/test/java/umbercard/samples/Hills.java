@@ -9,7 +9,6 @@ final class Hills {
     private final Noise grain = new Noise(22);
     private final Noise woods = new Noise(23);
     private final Noise snow = new Noise(24);
-    private final Noise tufts = new Noise(25);
 
     void paint(Light light) {
         ridge(light, 0, 0.318, 0.030, 1.3, 74, -5);
@@ -42,8 +41,8 @@ final class Hills {
         light.between(0.3, 0.6, (u, v, pixel) -> {
             double hill = hill(u);
             double base = 0.425 + 0.012 * form.at(u * 1.7, 31, 2);
-            double height = 0.036 + 0.022 * form.at(u * 2.3, 33, 3) + 0.022 * step(0.75, 0.1, u);
-            double crowns = 0.010 * woods.at(u * 38, 5, 3) + 0.006 * woods.at(u * 130, 7, 2);
+            double height = 0.044 + 0.026 * form.at(u * 2.3, 33, 3) + 0.026 * step(0.75, 0.1, u);
+            double crowns = 0.013 * woods.at(u * 30, 5, 3) + 0.006 * Math.abs(woods.at(u * 110, 7, 2));
             double crest = base - height - crowns;
             double fuzz = 0.5 * woods.at(u * 240, v * 150, 3);
             double cover = step(-0.004, 0.012, v - crest + 0.006 * fuzz);
@@ -51,7 +50,7 @@ final class Hills {
                 return;
             }
             double trunks = woods.at(u * 170, v * 24, 3);
-            double lightness = 25 + 5 * trunks + 7 * step(0.02, 0.0, v - crest);
+            double lightness = 25 + 6 * trunks + 8 * step(0.02, 0.0, v - crest) + 5 * form.at(u * 12, v * 30 + 60, 3);
             light.lay(pixel, Light.color(lightness, 0.5, -2.5), cover * (0.93 - 0.07 * fuzz));
         });
     }
@@ -90,9 +89,7 @@ final class Hills {
                 92.5 - 9.5 * step(-0.05, 0.9, turned) + 2.2 * step(0.0, -0.8, turned) - 10 * hollow + 0.9 * crust;
         lightness -= 5 * step(0.06, 0, below) * step(0.5, 1.2, u);
         double shade = step(94, 76, lightness);
-        double grass = step(0.62, 1.15, tufts.at(u * 6, v * 14, 2) + 0.55 * tufts.at(u * 160, v * 90, 2));
-        double[] white = Light.color(lightness, mix(0.4, -0.6, shade), mix(2.2, -7.5, shade));
-        return Light.mix(white, Light.color(42, 3, 12), 0.7 * grass);
+        return Light.color(lightness, mix(0.4, -0.6, shade), mix(2.2, -7.5, shade));
     }
 
     /** An old hedge and wall that climb the hill: broken, half under snow. */

@@ -45,6 +45,7 @@ public final class KilnHill {
         Pond pond = new Pond();
         new Sky().paint(light);
         new Hills().paint(light);
+        Reeds.slope(light);
         new Kiln().paint(light);
         pond.bank(light);
         Alders.paint(light);

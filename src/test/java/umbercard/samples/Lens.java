@@ -16,7 +16,7 @@ final class Lens {
         float[] grain = grain(light.width, light.height, scale);
         int[] pixels = new int[light.width * light.height];
         for (int c = 0; c < 3; c++) {
-            float[] sharp = blur(light, planes[c], 1.05 * scale);
+            float[] sharp = blur(light, planes[c], 0.8 * scale);
             float[] glare = blur(light, planes[c], 45 * scale);
             for (int i = 0; i < pixels.length; i++) {
                 double lit = (0.955 * sharp[i] + 0.045 * glare[i]) * vignette(light, i);
@@ -32,7 +32,7 @@ final class Lens {
         double u = (pixel % light.width - light.width / 2.0) / light.height;
         double v = (pixel / light.width - light.height / 2.0) / light.height;
         double far = (u * u + v * v) / 0.8125;
-        return 1 - 0.30 * far * far;
+        return 1 - 0.22 * far * far;
     }
 
     private static float[] grain(int width, int height, double scale) {

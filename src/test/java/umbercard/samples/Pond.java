@@ -52,7 +52,7 @@ final class Pond {
         double skin = skin(u, v, below);
         double[] seen = mirrored(above, u, v, below, skin);
         // The steeper one looks down, the less the water gives back (Fresnel, n = 1.333).
-        double share = mix(0.62, 0.27, near);
+        double share = mix(0.55, 0.20, near);
         double[] deep = Light.color(13, -1.5, 1);
         double[] color = Light.mix(deep, seen, share);
         double frost = ice.at(u * 40, v * 120, 3);
@@ -75,12 +75,18 @@ final class Pond {
         return sum;
     }
 
-    /** How much of the water is skinned over, 0..1: from the shores, in sheets with a clear edge. */
+    /** How much of the water is skinned over, 0..1: out from the shores, thinning toward the open middle. */
     private double skin(double u, double v, double below) {
-        double sheets = ice.at(u * 1.7 + 3, v * 8.5, 5) + 0.5 * step(0.10, 0.0, below) - 1.1 * step(0.12, 0.30, below);
-        double sheet = step(0.02, 0.12, sheets - 0.05);
-        double streaks = step(0.1, 0.9, ice.at(u * 3, v * 60, 4)) * 0.35;
-        double crack = step(0.03, 0.0, Math.abs(ice.at(u * 5 + 20, v * 14, 3)));
-        return Math.min(1, sheet * (0.8 + 0.25 * crack) + streaks * step(0.02, 0.1, below) * 0.5);
+        double depth = 1 / (0.12 + below);
+        double open = step(0.24, 0.06, Math.abs(u - Kiln.MIDDLE));
+        double sheets = ice.at(u * 2.1 + 3, depth * 1.1, 5)
+                + 0.75 * step(0.06, 0.0, below)
+                + 0.45 * step(0.55, 0.15, u)
+                - 1.5 * open * step(0.0, 0.03, below)
+                - 0.9 * step(0.10, 0.24, below);
+        double sheet = step(0.15, 0.30, sheets);
+        double streaks = step(0.2, 1.0, ice.at(u * 3, v * 60, 4)) * step(0.02, 0.08, below) * (1 - 0.7 * open);
+        double crack = step(0.025, 0.0, Math.abs(ice.at(u * 5 + 20, depth * 2, 3)));
+        return Math.min(1, sheet * (0.72 + 0.28 * crack) + 0.12 * streaks);
     }
 }

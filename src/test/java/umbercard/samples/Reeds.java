@@ -30,8 +30,53 @@ final class Reeds {
                     v - length,
                     0.0007 + 0.0005 * random.nextDouble());
         }
-        lay(light, dry, Light.color(46, 5, 16));
+        lay(light, dry, Light.color(43, 5, 15));
         lay(light, dark, Light.color(20, 3, 6));
+    }
+
+    /** Dead stalks that stand out of the snow in tufts, smaller up the hill, and an old fence that runs toward the kiln. */
+    static void slope(Light light) {
+        Random random = new Random(64);
+        Mask dry = new Mask(light);
+        Mask old = new Mask(light);
+        for (int tuft = 0; tuft < 190; tuft++) {
+            double u = (double) light.width / light.height * random.nextDouble();
+            double top = Hills.hillLine(u) + 0.02;
+            double v = top + (0.655 - top) * Math.pow(random.nextDouble(), 0.7);
+            double size = 0.35 + 1.6 * (v - 0.40);
+            int stalks = 3 + random.nextInt(9);
+            for (int i = 0; i < stalks; i++) {
+                double foot = u + 0.006 * size * random.nextGaussian();
+                double length = 0.011 * size * (0.5 + random.nextDouble());
+                double lean = 0.5 * length * random.nextGaussian();
+                dry.blade(foot, v, foot + 0.2 * lean, v - 0.7 * length, foot + lean, v - length, 0.0009 * size);
+            }
+        }
+        fence(old, random);
+        lay(light, dry, Light.color(40, 4, 13));
+        lay(light, old, Light.color(24, 1, 2));
+    }
+
+    private static void fence(Mask old, Random random) {
+        double lastU = 0;
+        double lastV = 0;
+        for (int i = 0; i < 9; i++) {
+            double u = 0.30 + 0.052 * i + 0.004 * random.nextGaussian();
+            double v = 0.636 - 0.0045 * i + 0.002 * random.nextGaussian();
+            double tall = 0.034 - 0.0012 * i;
+            double lean = 0.002 * random.nextGaussian();
+            old.stroke(u, v, u + lean, v - tall, 0.0030);
+            if (i > 0) {
+                for (double height : new double[] {0.35, 0.85}) {
+                    double middle = (lastU + u) / 2;
+                    double sag = (lastV + v) / 2 - height * tall + 0.0025;
+                    old.stroke(lastU, lastV - height * tall, middle, sag, 0.00045);
+                    old.stroke(middle, sag, u, v - height * tall, 0.00045);
+                }
+            }
+            lastU = u;
+            lastV = v;
+        }
     }
 
     /** Reeds before the water, in two clumps and a few strays. */
@@ -54,7 +99,7 @@ final class Reeds {
             Mask mask = random.nextDouble() < 0.6 ? dark : dry;
             mask.blade(u, v, u + 0.15 * lean, v - 0.75 * length, tipU, tipV, width);
             if (!broken && random.nextDouble() < 0.16) {
-                mask.stroke(tipU, tipV + 0.004, tipU + 0.1 * lean, tipV - 0.016, 0.0042);
+                dark.stroke(tipU - 0.06 * lean, tipV + 0.006, tipU, tipV - 0.010, 0.0030);
             }
         }
         lay(light, dry, Light.color(36, 4, 13));

@@ -46,16 +46,17 @@ record Caption(String name, String zone, String purpose, String direction, Strin
     /**
      * The lines.
      *
-     * @param first the width of the first line, which shares its place with the value
-     * @param width of the others
+     * @param first the width of the name's first line, which shares its place with the value
+     * @param style of all but the name
+     * @param width of all lines but the first
      * @param count how many there may be, 3 or more
      */
-    List<String> lines(Setting setting, Style style, double first, double width, int count) {
+    List<String> lines(Setting setting, Style nameStyle, double first, Style style, double width, int count) {
         List<String> strokes = strokes(setting, style, width, count > 3);
         boolean placed = !zone.isEmpty() || !purpose.isEmpty();
         int room = count - strokes.size() - 1;
         List<String> where = placed ? placed(setting, style, width, room > 1) : List.of();
-        List<String> lines = new ArrayList<>(named(setting, style, first, width, 1 + room - where.size()));
+        List<String> lines = new ArrayList<>(named(setting, nameStyle, first, width, 1 + room - where.size()));
         lines.addAll(where);
         lines.addAll(strokes);
         return lines;

@@ -13,13 +13,13 @@ record Setting(Type type) {
 
     private static final String ELLIPSIS = "…";
 
-    /** The words on one line: runs of spaces and line ends become one space. */
+    /** The words on one line: runs of white space become one space. */
     static String plain(String words) {
         return words.codePoints()
-                .map(c -> Character.isISOControl(c) ? ' ' : c)
+                .map(c -> Character.isISOControl(c) || Character.isWhitespace(c) ? ' ' : c)
                 .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
                 .toString()
-                .replaceAll("\\s+", " ")
+                .replaceAll(" +", " ")
                 .strip();
     }
 

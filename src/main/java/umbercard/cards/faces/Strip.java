@@ -36,7 +36,7 @@ final class Strip {
 
     /** The width that the words for the strokes need at least. */
     double strokes() {
-        return setting.width(caption.strokes(), Style.medium(look.number("wordsPoints")));
+        return setting.width(caption.strokes(), Style.regular(look.number("wordsPoints")));
     }
 
     private Style key() {
@@ -96,7 +96,8 @@ final class Strip {
         Style name = Style.medium(look.number("wordsPoints"));
         Style rest = Style.regular(look.number("wordsPoints"));
         double room = form.words() - Setting.SLACK * valueWidth - look.number("wordsGap");
-        List<String> lines = caption.lines(setting, name, room, form.widest(look.number("columnGap")), form.lines());
+        double wide = form.widest(look.number("columnGap"));
+        List<String> lines = caption.lines(setting, name, room, rest, wide, form.lines());
         double leading = (form.tall() - type.capHeight(key().points())) / (form.lines() - 1);
         for (int i = 0; i < lines.size(); i++) {
             put(drawing, lines.get(i), left, first + i * leading, i == 0 ? name : rest);

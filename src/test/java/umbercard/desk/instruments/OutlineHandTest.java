@@ -286,6 +286,19 @@ class OutlineHandTest {
         }
 
         @Test
+        void theLineEndsWhereTheHandLetsGo() {
+            Script script = laying().stroke(0.3, 0.2, 0.9, 0.2, 0.9, 0.8);
+            script.feel(Act.RELEASE, 0.3, 0.8, "", 1);
+            assertThat(dark(script)).isCloseTo(0.24, FITTED);
+        }
+
+        @Test
+        void backAtItsStartItClosesThereEvenAtTheBorder() {
+            Script script = laying().stroke(0.003, 0.4, 0.5, 0.4, 0.5, 0.6, 0.004, 0.404);
+            assertThat(script.last().preview().pointer().map(Words::say)).contains("Let go to close it");
+        }
+
+        @Test
         void backspaceTakesTheWholeLineBack() {
             Script script =
                     square().stroke(0.3, 0.8, 0.1, 0.5, 0.2, 0.3).release().key("backspace");
@@ -331,6 +344,13 @@ class OutlineHandTest {
         Script script = square().hover(0.302, 0.201);
         assertThat(dark(script.asIf())).isCloseTo(0.24, EXACT);
         assertThat(script.last().preview().pointer().map(Words::say)).contains("Click to close it");
+    }
+
+    @Test
+    void aSingleCornerCannotBeClosed() {
+        Script script = laying().click(0.3, 0.2).hover(0.301, 0.2);
+        assertThat(script.last().preview().pointer().map(Words::say))
+                .hasValueSatisfying(said -> assertThat(said).startsWith("Click on"));
     }
 
     @Test
