@@ -186,8 +186,7 @@ class LedgerPanelIT extends OnDesk {
         assertThat(ask(() -> named("ledger.reading.b").getY())).isZero();
         assertThat(ask(() -> named("ledger.reading.a").getY())).isPositive();
         assertThat(ask(() -> named("ledger.reading.f").isVisible())).isFalse();
-        assertThat(window().label("ledger.more").text())
-                .isEqualTo("1 more holds · 1 does not apply · 1 not set · 1 more figure");
+        assertThat(window().label("ledger.more").text()).isEqualTo("1 more holds · 1 does not apply · 1 not set");
     }
 
     @Test
