@@ -86,11 +86,11 @@ public final class DeskWindow extends JFrame {
     private JPanel card(InstrumentBar instruments, WorkStrip work) {
         JPanel card = clear("fill, wrap 1", "[grow, fill]", "[grow, fill]8[]2[]");
         card.add(notanCard, "wmin 320, hmin 220");
-        JPanel words = clear("fillx", "[][grow, right]", "[]");
+        JPanel words = clear("fillx, hidemode 3", "[][grow, right]", "[]");
         words.add(instruments);
-        words.add(work);
-        card.add(words);
-        card.add(new ReferenceRules(session, notanCard), "growx 0");
+        words.add(work, "wmin 0");
+        card.add(words, "wmin 0");
+        card.add(new ReferenceRules(session, notanCard), "growx 0, wmin 0");
         return card;
     }
 

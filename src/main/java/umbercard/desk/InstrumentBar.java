@@ -8,11 +8,11 @@ import java.util.Locale;
 import javax.swing.AbstractAction;
 import javax.swing.ButtonGroup;
 import javax.swing.JComponent;
-import javax.swing.JMenuBar;
 import javax.swing.JPanel;
 import javax.swing.JRootPane;
 import javax.swing.JToggleButton;
 import javax.swing.KeyStroke;
+import javax.swing.MenuSelectionManager;
 import javax.swing.text.JTextComponent;
 import net.miginfocom.swing.MigLayout;
 import umbercard.desk.canvas.NotanCard;
@@ -78,15 +78,15 @@ final class InstrumentBar extends JPanel {
 
                 @Override
                 public boolean accept(Object sender) {
-                    return !takesText(window);
+                    return !takesText();
                 }
             });
         }
     }
 
-    private static boolean takesText(JRootPane window) {
-        JMenuBar menus = window.getJMenuBar();
-        return (menus != null && menus.isSelected())
+    /** A menu bar still calls itself selected when its menu has closed, so it is the open path that is asked for. */
+    private static boolean takesText() {
+        return MenuSelectionManager.defaultManager().getSelectedPath().length > 0
                 || KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner() instanceof JTextComponent;
     }
 }

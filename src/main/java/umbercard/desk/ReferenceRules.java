@@ -51,12 +51,12 @@ final class ReferenceRules extends JPanel {
                         reference.withSquint(new Squint(reference.squint().way(), at * MOST_SQUINT)));
         split = rule("split", at -> reference -> reference.withSplit(OptionalDouble.of(at * MOST_VALUE)));
         add(new JLabel(Words.say("desk.rule.fade")));
-        add(fade, "w 130!");
+        add(fade, "w 40:130:130");
         add(new JLabel(Words.say("desk.rule.squint")), "gapleft 12");
-        add(squint, "w 130!");
+        add(squint, "w 40:130:130");
         addWays();
         add(splitWord, "gapleft 12");
-        add(split, "w 110!");
+        add(split, "w 40:110:110");
         session.listen(change -> fill());
         fill();
     }

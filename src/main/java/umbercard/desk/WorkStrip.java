@@ -18,12 +18,12 @@ final class WorkStrip extends JPanel implements Background.Watch {
     private Runnable stopping = () -> {};
 
     WorkStrip() {
-        super(new MigLayout("insets 0, gapx 10, hidemode 3", "[][140!][]", "[]"));
+        super(new MigLayout("insets 0, gapx 10, hidemode 3", "[shrinkprio 200][60:140:140][]", "[]"));
         setName("work");
         setOpaque(false);
         bar.setName("work-progress");
-        add(name);
-        add(bar);
+        add(name, "wmin 0");
+        add(bar, "growx");
         add(WordButton.onDesk(
                 "work-stop", Words.say("desk.work.stop"), Words.say("desk.work.stop.tip"), () -> stopping.run()));
         setVisible(false);

@@ -135,7 +135,9 @@ public final class NotanCard extends JPanel {
         CardWords.paintLevels(g, place, session.thumbnail(), session.study().ratio());
         PlacePainter places = new PlacePainter(color("ink"), color("paper"));
         places.paint(g, looked, place.toScreen());
-        places.paint(g, handling.preview().places(), place.toScreen());
+        if (pointerOn || handling.isHolding()) {
+            places.paint(g, handling.preview().places(), place.toScreen());
+        }
         g.dispose();
     }
 

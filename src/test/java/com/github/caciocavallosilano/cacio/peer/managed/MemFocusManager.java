@@ -3,6 +3,7 @@ package com.github.caciocavallosilano.cacio.peer.managed;
 import java.awt.Component;
 import java.awt.Dialog;
 import java.awt.Window;
+import java.util.List;
 import java.util.stream.Stream;
 
 /** Clicking or raising another window activates it; a window blocked by a modal dialog never takes the focus. */
@@ -49,19 +50,32 @@ public final class MemFocusManager extends FocusManager {
         return false;
     }
 
-    /** Moves the window to the top of the stack and activates it, unless it is hidden or blocked. */
+    /**
+     * Moves the window and, above it, those that it owns to the top of the stack and activates it, unless it is hidden or
+     * blocked. So an open list stays in front of the dialog that it belongs to.
+     */
     public static void raise(Object platformWindow) {
         ManagedWindow window = (ManagedWindow) platformWindow;
         if (!window.isVisible() || isBlocked(window)) {
             return;
         }
         ManagedWindowContainer stack = window.getParent();
+        WindowStack.standIn(stack);
         if (stack.getChildren().peekLast() != window) {
-            stack.remove(window);
-            stack.add(window);
+            lift(window, stack);
+            Window owner = (Window) window.getCacioComponent().getAWTComponent();
+            List.copyOf(stack.getChildren()).stream()
+                    .filter(other -> other != window)
+                    .filter(other -> isOwned(other.getCacioComponent().getAWTComponent(), owner))
+                    .forEach(owned -> lift(owned, stack));
         }
         if (FocusManager.getInstance().getFocusedWindow() != window) {
             FocusManager.getInstance().setFocusedWindow(window);
         }
+    }
+
+    private static void lift(ManagedWindow window, ManagedWindowContainer stack) {
+        stack.remove(window);
+        stack.add(window);
     }
 }
