@@ -4,13 +4,13 @@ import java.text.Normalizer;
 import java.util.Locale;
 
 /** Names for files that every system takes: lower-case letters without accents, digits, single hyphens. */
-final class FileNames {
+public final class FileNames {
     private static final int LONGEST = 60;
 
     private FileNames() {}
 
     /** The title as part of a file name; {@code study} where nothing of it is left. */
-    static String safe(String title) {
+    public static String safe(String title) {
         String plain = Normalizer.normalize(title, Normalizer.Form.NFKD)
                 .replaceAll("\\p{M}+", "")
                 .toLowerCase(Locale.ROOT)

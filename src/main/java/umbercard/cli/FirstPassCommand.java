@@ -10,11 +10,9 @@ import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import umbercard.model.Mark;
 import umbercard.model.Reference;
 import umbercard.model.Study;
 import umbercard.model.Thumbnail;
-import umbercard.model.edit.Edits;
 import umbercard.photo.FirstPass;
 import umbercard.photo.FramedView;
 import umbercard.photo.PhotoReader;
@@ -71,7 +69,7 @@ final class FirstPassCommand implements Callable<Integer> {
         FirstPass.Wish wish = wish(reference);
         FirstPass.Traced traced = FirstPass.trace(framed(study, reference), study.ratio(), wish, () -> false);
         String id = study.newId("t");
-        Study longer = chosenIfOthersAreBare(added(study, id, called, traced), id);
+        Study longer = traced.addedTo(study, id, called);
         StudyFile.write(longer, file);
         tell(longer, id);
         return 0;
@@ -84,8 +82,8 @@ final class FirstPassCommand implements Callable<Integer> {
     }
 
     private FirstPass.Wish wish(Reference reference) {
-        double own = reference.squint().sigma();
-        double sigma = squint.map(Share::of).orElse(own > 0 ? own : FirstPass.Wish.SQUINT);
+        double sigma =
+                squint.map(Share::of).orElse(FirstPass.Wish.following(reference).squintSigma());
         if (sigma > 0.5) {
             throw new WrongCall(Message.of("cli.wrong.squint"));
         }
@@ -112,22 +110,6 @@ final class FirstPassCommand implements Callable<Integer> {
 
     private static boolean isTaken(Study study, String name) {
         return study.thumbnails().stream().anyMatch(other -> other.name().equals(name));
-    }
-
-    /** The study with the thumbnail; its marks get ids that no other thumbnail's have. */
-    private static Study added(Study study, String id, String name, FirstPass.Traced traced) {
-        Thumbnail bare = Thumbnail.empty(id, name).withGround(traced.ground());
-        Study longer = Edits.addThumbnail(bare).apply(study);
-        for (Mark mark : traced.marks()) {
-            longer = Edits.addMark(id, mark.withId(longer.newId("m"))).apply(longer);
-        }
-        return longer;
-    }
-
-    /** A card without a mark is not what anyone will paint: the new one takes its place as the chosen one. */
-    private static Study chosenIfOthersAreBare(Study study, String added) {
-        boolean bare = study.chosenThumbnail().map(t -> t.marks().isEmpty()).orElse(true);
-        return bare ? Edits.choose(added).apply(study) : study;
     }
 
     private void tell(Study study, String added) {

@@ -1,13 +1,10 @@
 package umbercard.desk;
 
-import java.util.OptionalDouble;
 import umbercard.desk.session.Session;
 import umbercard.desk.work.Background;
 import umbercard.door.Edit;
 import umbercard.model.Frame;
 import umbercard.model.Study;
-import umbercard.model.Thumbnail;
-import umbercard.model.edit.Edits;
 import umbercard.photo.FirstPass;
 import umbercard.photo.FramedView;
 import umbercard.photo.Values;
@@ -36,10 +33,7 @@ final class FirstPassing {
         }
         Picture photograph = session.photograph().get();
         Frame frame = study.reference().get().frame();
-        double squint = study.reference().get().squint().sigma();
-        OptionalDouble split = study.reference().get().split();
-        FirstPass.Wish wish = new FirstPass.Wish(
-                OptionalDouble.empty(), split, squint > 0 ? squint : FirstPass.Wish.SQUINT, FirstPass.Wish.MASSES);
+        FirstPass.Wish wish = FirstPass.Wish.following(study.reference().get());
         background.run(
                 Message.of("desk.work.first-pass"),
                 task -> {
@@ -54,10 +48,7 @@ final class FirstPassing {
         String id = session.study().newId("t");
         session.edit(new Edit(
                 Message.of("desk.first-pass.done"),
-                study -> Edits.addThumbnail(Thumbnail.empty(id, Words.say("desk.first-pass.name"))
-                                .withGround(traced.ground())
-                                .withMarks(traced.marks()))
-                        .apply(study)));
+                study -> traced.addedTo(study, id, Words.say("desk.first-pass.name"))));
         session.show(id);
     }
 }

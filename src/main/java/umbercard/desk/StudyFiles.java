@@ -3,6 +3,7 @@ package umbercard.desk;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import umbercard.cards.FileNames;
 import umbercard.desk.PhotographSource.Carried;
 import umbercard.desk.PhotographSource.InFile;
 import umbercard.desk.session.Session;

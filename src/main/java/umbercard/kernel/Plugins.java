@@ -42,8 +42,10 @@ public final class Plugins<P> {
                 if (!providers.hasNext()) {
                     break;
                 }
-                plugins.found.add(providers.next().get());
-            } catch (ServiceConfigurationError | LinkageError failure) {
+                P plugin = providers.next().get();
+                order.compare(plugin, plugin); // one that cannot say its place is found out here, not while sorting
+                plugins.found.add(plugin);
+            } catch (ServiceConfigurationError | LinkageError | RuntimeException failure) {
                 plugins.report(door.getSimpleName(), failure);
             }
         }

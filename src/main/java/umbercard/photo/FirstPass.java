@@ -10,7 +10,10 @@ import umbercard.color.MunsellValue;
 import umbercard.geometry.Outline;
 import umbercard.kernel.EventThread;
 import umbercard.model.Mark;
+import umbercard.model.Reference;
+import umbercard.model.Study;
 import umbercard.model.Thumbnail;
+import umbercard.model.edit.Edits;
 import umbercard.picture.ValueField;
 
 /**
@@ -64,6 +67,12 @@ public final class FirstPass {
             return new Wish(OptionalDouble.empty(), OptionalDouble.empty(), SQUINT, MASSES);
         }
 
+        /** The squint and the split of a study's reference; the usual squint where it is not squinted at. */
+        public static Wish following(Reference reference) {
+            double own = reference.squint().sigma();
+            return new Wish(OptionalDouble.empty(), reference.split(), own > 0 ? own : SQUINT, MASSES);
+        }
+
         /** As {@link #usual()}, with a share of dark. */
         public static Wish share(double darkShare) {
             return new Wish(OptionalDouble.of(darkShare), OptionalDouble.empty(), SQUINT, MASSES);
@@ -86,6 +95,20 @@ public final class FirstPass {
     public record Traced(Thumbnail.Ground ground, List<Mark> marks, double split, double darkShare) {
         public Traced {
             marks = List.copyOf(marks);
+        }
+
+        /**
+         * The study with these marks as a further thumbnail; the marks get ids of their own in the study. It becomes the
+         * chosen one if the chosen one has no marks: a bare card is not what anyone will paint.
+         */
+        public Study addedTo(Study study, String id, String name) {
+            boolean bare = study.chosenThumbnail().map(t -> t.marks().isEmpty()).orElse(true);
+            Study longer = Edits.addThumbnail(Thumbnail.empty(id, name).withGround(ground))
+                    .apply(study);
+            for (Mark mark : marks) {
+                longer = Edits.addMark(id, mark.withId(longer.newId("m"))).apply(longer);
+            }
+            return bare ? Edits.choose(id).apply(longer) : longer;
         }
     }
 

@@ -18,7 +18,7 @@ import umbercard.picture.Picture;
  * made in linear light from seeded noise, so it is the same each time.
  *
  * <p>To make {@code samples/kiln-hill.jpg} anew:
- * {@code mvn -q test-compile exec:java -Dmain.class=umbercard.samples.KilnHill -Dexec.classpathScope=test}, with the
+ * {@code mvn -q test-compile exec:java -Dexec.mainClass=umbercard.samples.KilnHill -Dexec.classpathScope=test}, with the
  * file and, if it is to be another size, the height in pixels as {@code -Dexec.args}.
  */
 public final class KilnHill {

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import umbercard.color.Ciede2000;
 import umbercard.color.Lab;
 import umbercard.geometry.Outline;
@@ -49,6 +50,19 @@ class SamplesTest {
     void bothFilesStandAsTheProgramWritesThem() throws Exception {
         assertThat(StudyFile.text(study())).isEqualTo(Files.readString(STUDY));
         assertThat(BoxFile.text(box())).isEqualTo(Files.readString(BOX));
+    }
+
+    @Test
+    void kilnHillIsPackedWithItsPhotographAndOpensAsAnUntitledCopy(@TempDir Path folder) throws Exception {
+        Samples.Sample sample = Samples.kilnHill();
+        assertThat(sample.study()).isEqualTo(study());
+        assertThat(sample.photographName()).isEqualTo("kiln-hill.jpg");
+        assertThat(sample.photograph()).isEqualTo(Files.readAllBytes(Path.of("samples/kiln-hill.jpg")));
+        assertThat(sample.study().reference().orElseThrow().sha256()).isEqualTo(References.sha256(sample.photograph()));
+        Path file = folder.resolve("mine.json");
+        Study mine = StudyFolder.save(sample.study(), sample.photograph(), sample.photographName(), file);
+        assertThat(mine).isEqualTo(sample.study());
+        assertThat(References.bytes(mine, Optional.of(file))).isEqualTo(sample.photograph());
     }
 
     @Test

@@ -56,6 +56,9 @@ final class NotesLayout {
         int next = 0;
         while (next < breaks.size()) {
             List<Place> filled = fill(breaks, next, Integer.MAX_VALUE);
+            if (filled.isEmpty()) {
+                throw new IllegalStateException("no strip fits: ask first whether the layout serves");
+            }
             next += filled.size();
             cards.add(filled);
         }

@@ -2,11 +2,14 @@ package umbercard.cards.svg;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.List;
+import java.util.stream.Collectors;
+import umbercard.geometry.Point;
 
 /** How numbers and words are put into a document, alike on every machine. */
 final class Numbers {
     /** A tenth of a micrometer: no printer shows it, and areas keep five digits. */
-    private static final int DECIMALS = 4;
+    static final int DECIMALS = 4;
 
     private Numbers() {}
 
@@ -14,6 +17,11 @@ final class Numbers {
     static String write(double number) {
         BigDecimal rounded = new BigDecimal(number).setScale(DECIMALS, RoundingMode.HALF_EVEN);
         return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+    }
+
+    /** The points of a straight-sided line: each as {@code x,y}, with a space between them. */
+    static String pairs(List<Point> points) {
+        return points.stream().map(p -> write(p.x()) + "," + write(p.y())).collect(Collectors.joining(" "));
     }
 
     /**

@@ -11,6 +11,7 @@ import org.w3c.dom.svg.SVGDocument;
 import umbercard.color.Lab;
 import umbercard.door.Drawing;
 import umbercard.geometry.Outline;
+import umbercard.geometry.PathData;
 import umbercard.geometry.Point;
 import umbercard.geometry.Size;
 import umbercard.picture.Picture;
@@ -63,7 +64,7 @@ final class SvgDrawing implements Drawing {
 
     @Override
     public void fill(List<Outline> evenOdd, Lab color) {
-        String data = PathData.of(evenOdd);
+        String data = PathData.of(evenOdd, Numbers.DECIMALS);
         if (!data.isEmpty()) {
             Element path = add("path");
             set(path, "d", data);
@@ -74,7 +75,7 @@ final class SvgDrawing implements Drawing {
 
     @Override
     public void stroke(List<Outline> outlines, double width, Lab color) {
-        String data = PathData.of(outlines);
+        String data = PathData.of(outlines, Numbers.DECIMALS);
         if (!data.isEmpty()) {
             Element path = add("path");
             set(path, "d", data);
@@ -85,7 +86,7 @@ final class SvgDrawing implements Drawing {
     @Override
     public void line(List<Point> points, double width, Lab color) {
         Element line = add("polyline");
-        set(line, "points", PathData.points(points));
+        set(line, "points", Numbers.pairs(points));
         pen(line, width, color);
     }
 

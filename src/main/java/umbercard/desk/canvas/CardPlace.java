@@ -22,11 +22,11 @@ record CardPlace(Rectangle2D card, Rectangle2D frame) {
 
     /** The largest card with the largest frame that fits a component, at its top, midway between its sides. */
     static CardPlace in(double width, double height, Size card, double ratio) {
-        double scale = Math.min(width / card.width(), height / card.height());
+        double scale = Math.min(width / card.width(), (height - EDGE) / card.height());
         double cardWidth = card.width() * scale;
         double cardHeight = card.height() * scale;
         Rectangle2D paper = new Rectangle2D.Double(
-                Math.floor((width - cardWidth) / 2), 0, Math.floor(cardWidth), Math.floor(cardHeight) - EDGE);
+                Math.floor((width - cardWidth) / 2), 0, Math.floor(cardWidth), Math.floor(cardHeight));
         double margin = MARGIN * Math.min(cardWidth, cardHeight);
         double words = Math.max(26, WORDS * Math.min(cardWidth, cardHeight));
         double roomWide = Math.max(1, paper.getWidth() - 2 * margin);

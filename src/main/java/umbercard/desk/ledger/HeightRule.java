@@ -12,9 +12,6 @@ import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import javax.accessibility.AccessibleContext;
-import javax.accessibility.AccessibleRole;
-import javax.swing.JComponent;
 import umbercard.desk.theme.Theme;
 import umbercard.model.Level;
 import umbercard.model.Thumbnail;
@@ -22,7 +19,7 @@ import umbercard.readings.Fraction;
 import umbercard.words.Words;
 
 /** The height of the horizon, or of the land edge where no horizon is set, as a short upright rule. */
-final class HeightRule extends JComponent {
+final class HeightRule extends Drawn {
     private static final int BAR = 14;
     private static final int TICK = 5;
     private static final List<Fraction> TICKS = List.of(Fraction.THIRD, Fraction.HALF, Fraction.TWO_THIRDS);
@@ -122,16 +119,7 @@ final class HeightRule extends JComponent {
     }
 
     @Override
-    public AccessibleContext getAccessibleContext() {
-        if (accessibleContext == null) {
-            accessibleContext = new AccessibleJComponent() {
-                @Override
-                public AccessibleRole getAccessibleRole() {
-                    return AccessibleRole.LABEL;
-                }
-            };
-            accessibleContext.setAccessibleName(Words.say("ledger.height.name"));
-        }
-        return accessibleContext;
+    String spoken() {
+        return Words.say("ledger.height.name");
     }
 }

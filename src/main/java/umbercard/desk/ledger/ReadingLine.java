@@ -12,9 +12,6 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.RoundRectangle2D;
 import java.util.List;
-import javax.accessibility.AccessibleContext;
-import javax.accessibility.AccessibleRole;
-import javax.swing.JComponent;
 import umbercard.desk.theme.Theme;
 import umbercard.door.Finding;
 import umbercard.words.Words;
@@ -23,7 +20,7 @@ import umbercard.words.Words;
  * One reading: its verdict as a shape and a word, and its sentence. A diamond stands for <i>look again</i>, a dot for
  * <i>holds</i>, a ring for a figure, a dash for the others.
  */
-final class ReadingLine extends JComponent {
+final class ReadingLine extends Drawn {
     private static final int PAD = 4;
     private static final int PAD_ABOVE = 2;
     private static final int SHAPE = 18;
@@ -47,6 +44,7 @@ final class ReadingLine extends JComponent {
     }
 
     /** Verdict and sentence, as a screen reader says them. */
+    @Override
     String spoken() {
         return Words.say("ledger.line.spoken", verdict, sentence);
     }
@@ -123,19 +121,5 @@ final class ReadingLine extends JComponent {
                 g.draw(new Line2D.Float(x - half, y, x + half, y));
             }
         }
-    }
-
-    @Override
-    public AccessibleContext getAccessibleContext() {
-        if (accessibleContext == null) {
-            accessibleContext = new AccessibleJComponent() {
-                @Override
-                public AccessibleRole getAccessibleRole() {
-                    return AccessibleRole.LABEL;
-                }
-            };
-            accessibleContext.setAccessibleName(spoken());
-        }
-        return accessibleContext;
     }
 }

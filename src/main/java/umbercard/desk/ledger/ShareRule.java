@@ -12,15 +12,12 @@ import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
-import javax.accessibility.AccessibleContext;
-import javax.accessibility.AccessibleRole;
-import javax.swing.JComponent;
 import umbercard.desk.theme.Theme;
 import umbercard.readings.Fraction;
 import umbercard.words.Words;
 
 /** The dark share as one long rule: dark from the left, light from the right, ticks at the fractions that the trade names. */
-final class ShareRule extends JComponent {
+final class ShareRule extends Drawn {
     private static final int BAR = 18;
     private static final int TICK = 5;
     private static final int CLEAR = 6;
@@ -110,16 +107,7 @@ final class ShareRule extends JComponent {
     }
 
     @Override
-    public AccessibleContext getAccessibleContext() {
-        if (accessibleContext == null) {
-            accessibleContext = new AccessibleJComponent() {
-                @Override
-                public AccessibleRole getAccessibleRole() {
-                    return AccessibleRole.LABEL;
-                }
-            };
-            accessibleContext.setAccessibleName(Words.say("ledger.share.name"));
-        }
-        return accessibleContext;
+    String spoken() {
+        return Words.say("ledger.share.name");
     }
 }

@@ -34,7 +34,7 @@ final class StripRenderer extends JLabel implements ListCellRenderer<ColorNote> 
 
     private static final float MARGIN = 6;
     private static final float NUMBER = 20;
-    private static final float SWATCH = 84;
+    private static final float SWATCH = 68;
     private static final float PATCH = 48;
 
     private static final ColorNote BLANK = ColorNote.of("", new Stick("", "", new Stick.Slot(1, 1), new Lab(0, 0, 0)));

@@ -3,12 +3,9 @@ package umbercard.desk.stack;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.AffineTransform;
-import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
+import umbercard.desk.canvas.Shapes;
 import umbercard.desk.theme.Theme;
-import umbercard.geometry.Cubic;
-import umbercard.geometry.Outline;
-import umbercard.geometry.Point;
 import umbercard.model.Mark;
 import umbercard.model.Thumbnail;
 
@@ -34,29 +31,9 @@ public final class NotanPainter {
         for (Mark mark : thumbnail.marks()) {
             if (!mark.hidden()) {
                 inside.setColor(mark.kind() == Mark.Kind.LAY ? dark : light);
-                inside.fill(place.createTransformedShape(shape(mark.outline())));
+                inside.fill(place.createTransformedShape(Shapes.of(mark.outline())));
             }
         }
         inside.dispose();
-    }
-
-    /** The outline as a shape in its own units, filled by the non-zero rule. */
-    public static Path2D shape(Outline outline) {
-        Path2D path = new Path2D.Double(Path2D.WIND_NON_ZERO);
-        boolean first = true;
-        for (Cubic segment : outline.segments()) {
-            if (first) {
-                path.moveTo(segment.start().x(), segment.start().y());
-                first = false;
-            }
-            Point a = segment.pullStart();
-            Point b = segment.pullEnd();
-            path.curveTo(
-                    a.x(), a.y(), b.x(), b.y(), segment.end().x(), segment.end().y());
-        }
-        if (!first) {
-            path.closePath();
-        }
-        return path;
     }
 }

@@ -74,7 +74,7 @@ class NotanFaceTest {
                 .orElseThrow()
                 .getAttribute("d");
         // The frame begins at 5 mm; the border, 0.2 mm wide, runs round it half its width further out.
-        assertThat(corner).startsWith("M4.9,4.9L");
+        assertThat(corner).startsWith("M4.9 4.9L");
     }
 
     @Test

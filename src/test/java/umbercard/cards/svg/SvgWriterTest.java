@@ -161,7 +161,7 @@ class SvgWriterTest {
         Outline outline =
                 Outline.polygon(List.of(new Point(1.0 / 3, 1e-9), new Point(1e4, -2e-9), new Point(12.5, 7.00004999)));
         WrittenCard card = written(drawing -> drawing.fill(List.of(outline), INK));
-        assertThat(card.elements("path").get(0).getAttribute("d")).isEqualTo("M0.3333,0L10000,0L12.5,7Z");
+        assertThat(card.elements("path").get(0).getAttribute("d")).isEqualTo("M.3333 0L10000 0L12.5 7Z");
     }
 
     @Test
@@ -170,7 +170,7 @@ class SvgWriterTest {
                 new Node(new Point(0, 0), new Point(0, 0), new Point(0, 2), true),
                 new Node(new Point(4, 0), new Point(4, 2), new Point(4, 0), true)));
         WrittenCard card = written(drawing -> drawing.fill(List.of(half), INK));
-        assertThat(card.elements("path").get(0).getAttribute("d")).isEqualTo("M0,0C0,2 4,2 4,0Z");
+        assertThat(card.elements("path").get(0).getAttribute("d")).isEqualTo("M0 0C0 2 4 2 4 0Z");
     }
 
     @Test
@@ -183,7 +183,7 @@ class SvgWriterTest {
                 new Point(-2, 0),
                 new Point(-2, 1)));
         WrittenCard card = written(drawing -> drawing.fill(List.of(bow), INK));
-        assertThat(card.elements("path").get(0).getAttribute("d")).isEqualTo("M0,0L2,0L2,1L0,0L-2,0L-2,1Z");
+        assertThat(card.elements("path").get(0).getAttribute("d")).isEqualTo("M0 0L2 0L2 1L0 0L-2 0L-2 1Z");
     }
 
     @Test

@@ -180,6 +180,7 @@ class ColorCardIT extends OnDesk {
         until("the direction is taken", () -> note("n4").direction() == ColorNote.Direction.UPRIGHT);
         window().comboBox("notes.editor.touch").selectItem("firm");
         until("the touch is taken", () -> note("n4").touch() == ColorNote.Touch.FIRM);
+        assertThat(undoable()).isEqualTo("change touch of Rime");
         shots("editor");
         undo();
         assertThat(note("n4").touch()).isEqualTo(ColorNote.Touch.LIGHT);
