@@ -147,6 +147,36 @@ class ColorCardIT extends OnDesk {
     }
 
     @Test
+    void aStripThatIsUndoneWhileItIsDraggedIsDroppedNowhere() {
+        act(() -> session.edit(NoteEdits.add("n5", note("n4").stick(), Optional.empty())));
+        carry(4, 2);
+        undo();
+        robot().releaseMouse(MouseButton.LEFT_BUTTON);
+        robot().waitForIdle();
+        assertThat(ids()).containsExactly("n1", "n2", "n3", "n4");
+        assertThat(undoable()).isEqualTo("nothing");
+    }
+
+    @Test
+    void theStripThatWasTakenUpIsDroppedWhereverItStandsMeanwhile() {
+        act(() -> session.edit(NoteEdits.move(note("n2"), 0)));
+        carry(0, 3);
+        undo();
+        robot().releaseMouse(MouseButton.LEFT_BUTTON);
+        robot().waitForIdle();
+        assertThat(ids()).containsExactly("n1", "n3", "n2", "n4");
+        assertThat(undoable()).isEqualTo("move Peat");
+    }
+
+    private void carry(int from, int gap) {
+        int pitch = ask(() -> strips().target().getFixedCellHeight());
+        robot().moveMouse(strips().target(), new Point(60, from * pitch + 20));
+        robot().pressMouse(MouseButton.LEFT_BUTTON);
+        robot().moveMouse(strips().target(), new Point(60, gap * pitch + 2));
+        robot().waitForIdle();
+    }
+
+    @Test
     void aTrembleIsAClick() {
         drag(strips().target(), MouseButton.LEFT_BUTTON, List.of(new Point(60, 40), new Point(60, 47)));
         assertThat(ids()).containsExactly("n1", "n2", "n3", "n4");
