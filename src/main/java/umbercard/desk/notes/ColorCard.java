@@ -137,6 +137,11 @@ public final class ColorCard extends PaperCard {
         }
     }
 
+    /** Takes the purpose that is being typed, as far as it is; the editor stays open and the focus where it is. */
+    public void settle() {
+        editor.settle();
+    }
+
     private void added(String note) {
         strips.select(note);
     }

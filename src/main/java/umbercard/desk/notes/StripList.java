@@ -12,7 +12,6 @@ import java.awt.event.MouseEvent;
 import java.awt.geom.Line2D;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import javax.swing.AbstractAction;
 import javax.swing.AbstractListModel;
 import javax.swing.JList;
@@ -34,7 +33,10 @@ final class StripList extends JList<ColorNote> {
     private final Strips strips;
     private final transient Runnable openEditor;
     private int pressedAt;
-    private OptionalInt carried = OptionalInt.empty();
+
+    /** The id of the strip under the button; its place may change under it, by undo or another edit. */
+    private transient Optional<String> carried = Optional.empty();
+
     private boolean dragging;
     private int gap;
 
@@ -122,6 +124,9 @@ final class StripList extends JList<ColorNote> {
         } else if (next != getSelectedIndex()) {
             setSelectedIndex(next);
         }
+        if (carried.filter(id -> indexOf(id) < 0).isPresent()) {
+            stopDragging();
+        }
     }
 
     private int indexOf(String id) {
@@ -187,26 +192,26 @@ final class StripList extends JList<ColorNote> {
 
     private void press(MouseEvent event) {
         int index = SwingUtilities.isLeftMouseButton(event) ? under(event) : -1;
-        carried = index < 0 ? OptionalInt.empty() : OptionalInt.of(index);
+        carried = index < 0
+                ? Optional.empty()
+                : Optional.of(strips.getElementAt(index).id());
         pressedAt = event.getY();
         dragging = false;
     }
 
     private void release() {
-        if (dragging && carried.isPresent()) {
-            int from = carried.getAsInt();
-            int to = Reorder.placeAfter(from, gap);
+        int from = dragging ? carried.map(this::indexOf).orElse(-1) : -1;
+        stopDragging();
+        if (from >= 0) {
             ColorNote note = strips.getElementAt(from);
-            stopDragging();
-            session.edit(NoteEdits.move(note, to));
+            session.edit(NoteEdits.move(note, Reorder.placeAfter(from, gap)));
             select(note.id());
         }
-        stopDragging();
     }
 
     private void stopDragging() {
         dragging = false;
-        carried = OptionalInt.empty();
+        carried = Optional.empty();
         setCursor(Cursor.getDefaultCursor());
         repaint();
     }

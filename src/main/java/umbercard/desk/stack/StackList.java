@@ -187,6 +187,20 @@ final class StackList extends JList<Thumbnail> {
         rename.requestFocusInWindow();
     }
 
+    /** Takes the name that is being typed, as far as it is. */
+    void settle() {
+        if (rename.isVisible()) {
+            takeName(renamed);
+        }
+    }
+
+    private void takeName(Optional<Thumbnail> thumbnail) {
+        String name = rename.getText().strip();
+        if (!name.isEmpty()) {
+            thumbnail.ifPresent(t -> session.edit(StackEdits.rename(t, name)));
+        }
+    }
+
     private void endRename(boolean keep) {
         if (!rename.isVisible()) {
             return;
@@ -198,9 +212,8 @@ final class StackList extends JList<Thumbnail> {
         if (hadFocus) {
             requestFocusInWindow();
         }
-        String name = rename.getText().strip();
-        if (keep && !name.isEmpty()) {
-            thumbnail.ifPresent(t -> session.edit(StackEdits.rename(t, name)));
+        if (keep) {
+            takeName(thumbnail);
         }
         repaint();
     }
