@@ -19,7 +19,13 @@ final class DeskMenu extends JMenuBar {
     private static final int SHIFT = java.awt.event.InputEvent.SHIFT_DOWN_MASK;
 
     /** What the menu starts. */
-    record Actions(StudyFiles files, CardWriting cards, FirstPassing firstPass, Runnable chooseBox, Runnable settle) {}
+    record Actions(
+            StudyFiles files,
+            CardWriting cards,
+            FirstPassing firstPass,
+            Runnable chooseBox,
+            Runnable takeKilnYard,
+            Runnable settle) {}
 
     private final transient Session session;
     private final transient Runnable settle;
@@ -47,7 +53,8 @@ final class DeskMenu extends JMenuBar {
                 "plan",
                 KeyEvent.VK_P,
                 item("first-pass", KeyEvent.VK_F, SHIFT, actions.firstPass()::run),
-                item("box", KeyEvent.VK_B, SHIFT, actions.chooseBox())));
+                item("box", KeyEvent.VK_B, SHIFT, actions.chooseBox()),
+                item("kiln-yard", 0, 0, actions.takeKilnYard())));
         add(menu("view", KeyEvent.VK_V, theme("light", false), theme("dark", true)));
         session.listen(change -> nameEdits());
         nameEdits();

@@ -40,7 +40,7 @@ public final class DeskWindow extends JFrame {
         BoxChoosing boxes = new BoxChoosing(session, background, telling, choosing);
         concept = new ConceptField(session);
         stack = new StackPanel(session);
-        colorCard = new ColorCard(session, boxes::ask);
+        colorCard = new ColorCard(session, boxes::askWhich);
         setName("desk");
         setDefaultCloseOperation(DO_NOTHING_ON_CLOSE);
         addWindowListener(new WindowAdapter() {
@@ -64,6 +64,7 @@ public final class DeskWindow extends JFrame {
                         new CardWriting(session, background, telling, choosing, readings),
                         new FirstPassing(session, background, telling),
                         boxes::ask,
+                        boxes::takeKilnYard,
                         this::settle)));
         bar.bindKeys(getRootPane());
         session.listen(change -> {
@@ -111,6 +112,8 @@ public final class DeskWindow extends JFrame {
     /** Keeps what is being typed anywhere on the desk. */
     private void settle() {
         concept.keep();
+        colorCard.settle();
+        stack.settle();
     }
 
     private void entitle() {
@@ -118,12 +121,17 @@ public final class DeskWindow extends JFrame {
                 .map(Path::getFileName)
                 .map(Path::toString)
                 .orElseGet(() -> Words.say("desk.untitled", session.study().title()));
-        setTitle(Words.say("desk.title", name, session.isChanged() ? 1 : 0));
+        setTitle(Words.say("desk.title", name, session.isChanged() ? 2 : 0));
     }
 
     /** What is on the desk. */
     public Session session() {
         return session;
+    }
+
+    /** The color card. */
+    ColorCard colorCard() {
+        return colorCard;
     }
 
     /** Opens, saves and writes. */

@@ -1,6 +1,9 @@
 package umbercard.desk;
 
 import com.formdev.flatlaf.FlatClientProperties;
+import java.awt.EventQueue;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
@@ -74,6 +77,9 @@ final class ReferenceRules extends JPanel {
             word.addActionListener(event -> {
                 card.seeAs(way);
                 fill();
+                if (EventQueue.getCurrentEvent() instanceof MouseEvent) {
+                    card.requestFocusInWindow();
+                }
             });
             one.add(word);
             add(word, way == SeenAs.COLOR ? "gapleft 12" : "gapleft 0");
@@ -87,6 +93,7 @@ final class ReferenceRules extends JPanel {
         rule.setToolTipText(Words.say("desk.rule." + name + ".tip"));
         rule.getAccessibleContext().setAccessibleName(Words.say("desk.rule." + name));
         rule.getAccessibleContext().setAccessibleDescription(rule.getToolTipText());
+        rule.addMouseListener(new AtRule());
         rule.addMouseWheelListener(event -> rule.setValue(rule.getValue() - event.getWheelRotation() * 2));
         rule.addChangeListener(event -> {
             if (!filling) {
@@ -117,5 +124,23 @@ final class ReferenceRules extends JPanel {
         rule.setValue(reference
                 .map(r -> (int) Math.round(STEPS * figure.applyAsDouble(r) / most))
                 .orElse(0));
+    }
+
+    /** While the pointer is at a rule the darks let the photograph through; the keys go back to the card after a drag. */
+    private final class AtRule extends MouseAdapter {
+        @Override
+        public void mouseEntered(MouseEvent event) {
+            card.seeThrough(true);
+        }
+
+        @Override
+        public void mouseExited(MouseEvent event) {
+            card.seeThrough(false);
+        }
+
+        @Override
+        public void mouseReleased(MouseEvent event) {
+            card.requestFocusInWindow();
+        }
     }
 }

@@ -11,6 +11,7 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import java.util.List;
 import java.util.function.IntPredicate;
 import javax.swing.JComponent;
@@ -93,7 +94,7 @@ class DeskIT extends AtDesk {
         assertThat(shareOfFrame(light, like("Umbercard.dark")))
                 .as("solid darks")
                 .isGreaterThan(.1);
-        assertThat(window().target().getTitle()).startsWith("Kiln Hill, first snow (untitled copy)");
+        assertThat(window().target().getTitle()).startsWith("Kiln Hill, first snow (untitled)");
         until("the ledger says so", () -> darkSaid().equals(darkToSay()));
     }
 
@@ -305,5 +306,34 @@ class DeskIT extends AtDesk {
         type(window().textBox("concept"), "Snow");
         act(() -> desk().session().edit(new Edit(Message.of("desk.box.done"), s -> s.withTitle("another"))));
         window().textBox("concept").requireText("Snow");
+    }
+
+    @Test
+    void aFileChangedByOthersIsNotReplacedUnasked() throws IOException {
+        openKilnHill();
+        Path file = folder.resolve("hill.json");
+        choose("Study", "Save as…");
+        give(file);
+        until(
+                "the study is written",
+                () -> Files.exists(file) && desk().session().file().isPresent());
+        settled();
+        Files.writeString(file, Files.readString(file).replace("first snow", "second snow"));
+        Files.setLastModifiedTime(file, FileTime.fromMillis(System.currentTimeMillis() + 60_000));
+        choose("Study", "Save");
+        JOptionPaneFixture asked = told();
+        assertThat(sentence(asked)).contains("hill.json", "changed");
+        asked.buttonWithText("Keep it").click();
+        settled();
+        assertThat(StudyFile.read(file).title()).isEqualTo("Kiln Hill, second snow");
+    }
+
+    @Test
+    void aStudyWithoutABoxIsOfferedTheOneThatComesAlong() {
+        act(desk().colorCard()::openBox);
+        window().button("notes.box.file").click();
+        told().buttonWithText("Kiln Yard 36, to try").click();
+        until("the box is there", () -> desk().session().study().box().isPresent());
+        assertThat(study().box().orElseThrow().sticks()).hasSize(36);
     }
 }
