@@ -34,13 +34,18 @@ final class FirstPassing {
         Picture photograph = session.photograph().get();
         Frame frame = study.reference().get().frame();
         FirstPass.Wish wish = FirstPass.Wish.following(study.reference().get());
+        long opening = session.opening();
         background.run(
                 Message.of("desk.work.first-pass"),
                 task -> {
                     ValueField field = Values.of(FramedView.of(photograph, frame, study.ratio(), FirstPass.HEIGHT));
                     return FirstPass.trace(field, study.ratio(), wish, task::stopped);
                 },
-                this::add,
+                traced -> {
+                    if (session.opening() == opening) {
+                        add(traced);
+                    }
+                },
                 telling::failed);
     }
 

@@ -49,7 +49,10 @@ final class ReferenceRules extends JPanel {
                 "squint",
                 at -> reference ->
                         reference.withSquint(new Squint(reference.squint().way(), at * MOST_SQUINT)));
-        split = rule("split", at -> reference -> reference.withSplit(OptionalDouble.of(at * MOST_VALUE)));
+        split = rule(
+                "split",
+                at -> reference ->
+                        reference.withSplit(at == 0 ? OptionalDouble.empty() : OptionalDouble.of(at * MOST_VALUE)));
         add(new JLabel(Words.say("desk.rule.fade")));
         add(fade, "w 40:130:130");
         add(new JLabel(Words.say("desk.rule.squint")), "gapleft 12");
@@ -101,7 +104,7 @@ final class ReferenceRules extends JPanel {
         filling = true;
         set(fade, Reference::fade, 1);
         set(squint, reference -> reference.squint().sigma(), MOST_SQUINT);
-        set(split, reference -> reference.split().orElse(MOST_VALUE / 2), MOST_VALUE);
+        set(split, reference -> reference.split().orElse(0), MOST_VALUE);
         boolean splits = card.seenAs() == SeenAs.TWO_VALUES;
         split.setVisible(splits);
         splitWord.setVisible(splits);

@@ -39,13 +39,14 @@ final class StudyFiles {
 
     /** Puts the study in the file on the desk, and then its photograph. */
     void open(Path file) {
+        Study left = session.study();
         background.run(
                 Message.of("desk.work.open", name(file)),
                 task -> StudyFile.read(file),
-                study -> {
+                study -> leavingSince(left, () -> {
                     session.open(study, Optional.of(file));
                     photographs.find(study, file);
-                },
+                }),
                 telling::failed);
     }
 
@@ -55,14 +56,15 @@ final class StudyFiles {
     }
 
     void showKilnHill() {
+        Study left = session.study();
         background.run(
                 Message.of("desk.work.open", Words.say("desk.kiln-hill")),
                 task -> Samples.kilnHill(),
-                sample -> {
+                sample -> leavingSince(left, () -> {
                     session.open(sample.study(), Optional.empty());
                     photographs.show(
                             new Carried(sample.photographName(), new PhotographSource.Bytes(sample.photograph())));
-                },
+                }),
                 telling::failed);
     }
 
@@ -72,12 +74,14 @@ final class StudyFiles {
     }
 
     private void begin(Path photograph) {
+        Study left = session.study();
         photographs.read(
                 photograph,
-                picture -> NewStudy.ask(choosing.window(), photograph, picture).ifPresent(study -> {
-                    session.open(study, Optional.empty());
-                    photographs.shown(new InFile(photograph), picture);
-                }));
+                picture -> NewStudy.ask(choosing.window(), photograph, picture)
+                        .ifPresent(study -> leavingSince(left, () -> {
+                            session.open(study, Optional.empty());
+                            photographs.shown(new InFile(photograph), picture);
+                        })));
     }
 
     /** Saves to the study's own file; an untitled study is asked where. */
@@ -101,19 +105,33 @@ final class StudyFiles {
 
     private void write(Path file, Runnable then) {
         Study study = session.study();
+        long opening = session.opening();
         background.run(
                 Message.of("desk.work.save", name(file)),
-                task -> photographs.save(study, file),
+                photographs.saving(study, file),
                 placed -> {
-                    session.saved(study, placed, file);
+                    if (session.opening() == opening) {
+                        session.saved(opening, study, placed, file);
+                        photographs.saved(placed, file);
+                    }
                     then.run();
                 },
                 telling::failed);
     }
 
-    /** Closes the window, after asking about changes that are not saved. */
+    /** Closes the window, after asking about changes that are not saved, once all work under way is done. */
     void close() {
-        leaving(() -> choosing.window().dispose());
+        leaving(() -> background.afterAll(
+                Message.of("desk.work.close"), () -> choosing.window().dispose()));
+    }
+
+    /** Asks again if the painter went on with the study while another was being read. */
+    private void leavingSince(Study left, Runnable then) {
+        if (session.study().equals(left)) {
+            then.run();
+        } else {
+            leaving(then);
+        }
     }
 
     private void leaving(Runnable then) {

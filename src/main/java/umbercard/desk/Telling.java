@@ -29,6 +29,9 @@ final class Telling {
         if (failure instanceof Trouble trouble) {
             LOG.log(Level.FINE, "told the painter", trouble);
             say(Words.say(trouble.said()), JOptionPane.WARNING_MESSAGE);
+        } else if (failure.getCause() instanceof OutOfMemoryError) {
+            LOG.log(Level.FINE, "out of memory", failure);
+            say(Words.say("desk.no-memory"), JOptionPane.WARNING_MESSAGE);
         } else {
             LOG.log(Level.SEVERE, "unforeseen", failure);
             say(Words.say("desk.failed"), JOptionPane.WARNING_MESSAGE);

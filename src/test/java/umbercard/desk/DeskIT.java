@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.Color;
 import java.awt.Point;
 import java.awt.Rectangle;
+import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
@@ -16,15 +17,20 @@ import javax.swing.JComponent;
 import javax.swing.SwingUtilities;
 import javax.swing.text.JTextComponent;
 import org.assertj.swing.fixture.JOptionPaneFixture;
+import org.assertj.swing.fixture.JTextComponentFixture;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import umbercard.desk.theme.Theme;
+import umbercard.door.Edit;
 import umbercard.door.Instrument;
 import umbercard.model.Mark;
 import umbercard.model.Study;
 import umbercard.model.Thumbnail;
+import umbercard.store.StudyFile;
+import umbercard.words.Message;
 
 /** The desk round the job: what it opens, asks, tells and shows. */
+@SuppressWarnings("deprecation") // the robot knows only the old masks of InputEvent
 class DeskIT extends AtDesk {
     private static final int SAMPLES = 60;
 
@@ -248,6 +254,11 @@ class DeskIT extends AtDesk {
         settled();
         everythingKeepsToTheDesk();
         picture("full");
+        window().resizeTo(ask(desk()::getMinimumSize));
+        act(desk()::validate); // which a frame in memory does not do by itself
+        settled();
+        everythingKeepsToTheDesk();
+        picture("smallest");
     }
 
     /** Cards, ledger and concept lie within the window, with the margins it leaves at both sides. */
@@ -259,5 +270,40 @@ class DeskIT extends AtDesk {
             assertThat(place.getMaxX()).as(part.toString()).isEqualTo(content.getWidth() - 14);
             assertThat(place.getMaxY()).as(part.toString()).isLessThanOrEqualTo(content.getHeight() - 12);
         }
+        JComponent rules = (JComponent) window().panel("reference-rules").target();
+        for (java.awt.Component rule : ask(rules::getComponents)) {
+            assertThat(!rule.isVisible() || rule.getX() + rule.getWidth() <= rules.getWidth())
+                    .as(rule.toString())
+                    .isTrue();
+        }
+    }
+
+    @Test
+    void whatIsBeingTypedIsKeptByASaveThatDoesNotMoveTheFocus() throws IOException {
+        openKilnHill();
+        Path file = folder.resolve("hill.json");
+        act(() -> desk().session()
+                .saved(
+                        desk().session().opening(),
+                        desk().session().study(),
+                        desk().session().study(),
+                        file));
+        JTextComponentFixture concept = window().textBox("concept");
+        type(concept, "Snow holds");
+        strike(KeyEvent.VK_S, InputEvent.CTRL_MASK);
+        until(
+                "the study is written",
+                () -> Files.exists(file) && !desk().session().isChanged());
+        assertThat(StudyFile.read(file).concept()).isEqualTo("Snow holds");
+        concept.requireText("Snow holds");
+        assertThat(ask(() -> desk().session().isChanged())).isFalse();
+    }
+
+    @Test
+    void anEditFromElsewhereDoesNotWipeOutWhatIsBeingTyped() {
+        openKilnHill();
+        type(window().textBox("concept"), "Snow");
+        act(() -> desk().session().edit(new Edit(Message.of("desk.box.done"), s -> s.withTitle("another"))));
+        window().textBox("concept").requireText("Snow");
     }
 }

@@ -239,16 +239,16 @@ class WholeJobIT extends AtDesk {
         assertThat(study()).isEqualTo(planned);
     }
 
-    private Study save() throws Trouble {
+    private Study save() throws IOException, Trouble {
         assertThat(ask(() -> desk().session().isChanged())).isTrue();
         choose("Study", "Save as…");
-        Path file = folder.resolve("thaw.json");
+        Path file = Files.createDirectory(folder.resolve("studies")).resolve("thaw.json");
         give(file);
         until("it is saved", () -> !desk().session().isChanged());
         assertThat(ask(() -> desk().session().file())).contains(file.toAbsolutePath());
         Study saved = StudyFile.read(file);
         assertThat(saved).isEqualTo(study());
-        assertThat(saved.reference().orElseThrow().file()).isEqualTo("pond.jpg");
+        assertThat(saved.reference().orElseThrow().file()).isEqualTo("../pond.jpg");
         return saved;
     }
 
