@@ -53,7 +53,7 @@ final class FirstPassing {
         String id = session.study().newId("t");
         session.edit(new Edit(
                 Message.of("desk.first-pass.done"),
-                study -> traced.addedTo(study, id, Words.say("desk.first-pass.name"))));
+                study -> traced.addedTo(study, id, study.freeName(Words.say("desk.first-pass.name")))));
         session.show(id);
     }
 }

@@ -6,20 +6,18 @@ import java.awt.Cursor;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
-import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseEvent;
 import java.awt.geom.Line2D;
 import java.util.List;
 import java.util.Optional;
-import javax.swing.AbstractAction;
 import javax.swing.AbstractListModel;
 import javax.swing.JList;
-import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import javax.swing.SwingUtilities;
 import javax.swing.text.Position;
 import umbercard.desk.session.Session;
+import umbercard.desk.theme.Keys;
 import umbercard.desk.theme.Theme;
 import umbercard.model.ColorNote;
 import umbercard.words.Words;
@@ -102,14 +100,8 @@ final class StripList extends JList<ColorNote> {
         bind("ENTER", "change", openEditor);
     }
 
-    private void bind(String key, String name, Runnable action) {
-        getInputMap().put(KeyStroke.getKeyStroke(key), name);
-        getActionMap().put(name, new AbstractAction() {
-            @Override
-            public void actionPerformed(ActionEvent event) {
-                action.run();
-            }
-        });
+    private void bind(String stroke, String name, Runnable action) {
+        Keys.bind(this, WHEN_FOCUSED, stroke, name, action);
     }
 
     /** Shows the study's notes; the same one stays selected where it still exists. */
