@@ -6,7 +6,7 @@ import umbercard.desk.session.Session;
 import umbercard.desk.work.Background;
 import umbercard.door.Edit;
 import umbercard.door.Reads;
-import umbercard.store.BoxFile;
+import umbercard.store.Boxes;
 import umbercard.store.Samples;
 import umbercard.words.Message;
 import umbercard.words.Words;
@@ -20,6 +20,7 @@ final class BoxChoosing {
     private final Background background;
     private final Telling telling;
     private final Choosing choosing;
+    private final Boxes boxes = new Boxes();
 
     BoxChoosing(Session session, Background background, Telling telling, Choosing choosing) {
         this.session = session;
@@ -51,7 +52,7 @@ final class BoxChoosing {
         choosing.open("desk.choose.box", "json")
                 .ifPresent(file -> background.run(
                         Message.of("desk.work.open", String.valueOf(file.getFileName())),
-                        task -> BoxFile.read(file),
+                        task -> boxes.read(file),
                         this::take,
                         telling::failed));
     }
