@@ -151,13 +151,14 @@ public final class NotanCard extends JPanel {
         g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
         CardPlace place = place();
         PaperCard.paint(g, place.card(), false);
-        CardWords.paint(g, place, session.seen());
+        boolean inUse = bare == Bare.NO && (pointerOn || handling.isHolding());
+        CardWords.paint(g, place, session.seen(), inUse ? handling.hint() : Optional.empty());
         paintPicture(g, place);
-        CardWords.paintLevels(g, place, session.thumbnail(), session.study().ratio());
-        PlacePainter places = new PlacePainter(color("ink"), color("paper"));
-        places.paint(g, looked, place.toScreen());
-        if (pointerOn || handling.isHolding()) {
-            places.paint(g, handling.preview().places(), place.toScreen());
+        if (bare == Bare.NO) {
+            CardWords.paintLevels(g, place, session.thumbnail(), session.study().ratio());
+            PlacePainter places = new PlacePainter(color("ink"), color("paper"));
+            places.paint(g, looked, place.toScreen());
+            places.paint(g, inUse ? handling.preview().places() : List.of(), place.toScreen());
         }
         g.dispose();
     }

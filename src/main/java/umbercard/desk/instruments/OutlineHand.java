@@ -226,7 +226,8 @@ final class OutlineHand implements Hand {
                 ? Optional.empty()
                 : Optional.of(adding(shown, outline).apply(bench.study().get()));
         boolean alongBorder = outline.nodes().size() > shown.path().nodes().size();
-        String hint = alongBorder ? "border" : drawing ? "stroke" : closing ? "close" : "next";
+        boolean closes = closing || made.isEmpty();
+        String hint = alongBorder ? "border" : !closes ? "next" : drawing ? "stroke" : "close";
         return Step.holding(new Preview(
                 List.of(new Place.Along(shown.line()), new Place.At(shown.start())),
                 asIf,

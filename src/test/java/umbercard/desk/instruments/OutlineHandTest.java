@@ -371,18 +371,26 @@ class OutlineHandTest {
     void aSingleCornerCannotBeClosed() {
         Script script = laying().click(0.3, 0.2).hover(0.301, 0.2);
         assertThat(script.last().preview().pointer().map(Words::say))
-                .hasValueSatisfying(said -> assertThat(said).startsWith("Click on"));
+                .hasValueSatisfying(said -> assertThat(said).startsWith("Click or draw on"));
     }
 
     @Test
     void whatClosesAlongTheBorderSaysHowToChooseTheSide() {
         Script script = laying().click(0.3, 0.2).click(0, 0.4).hover(0.6, 0.5);
         assertThat(script.last().preview().pointer().map(Words::say))
-                .hasValueSatisfying(said -> assertThat(said).startsWith("Click on"));
+                .hasValueSatisfying(said -> assertThat(said).startsWith("Click or draw on"));
         script = laying().click(0, 0.4).hover(1.5, 0.4);
         assertThat(script.last().preview().pointer().map(Words::say))
-                .hasValueSatisfying(said -> assertThat(said).contains("O takes the other side"));
+                .hasValueSatisfying(said -> assertThat(said).contains("O: the other side"));
         script = laying().stroke(0.3, 0.4, 0.8, 0.4, 0.5, 0.6);
+        assertThat(script.last().preview().pointer().map(Words::say)).contains("Let go to close it");
+    }
+
+    @Test
+    void aLineDrawnOnFromACornerSaysThatItClosesOnlyAtTheStart() {
+        Script script = square().stroke(0.3, 0.8, 0.1, 0.5, 0.2, 0.3);
+        assertThat(script.last().preview().pointer().map(Words::say)).contains("Click or draw on · Enter closes it");
+        script.drag(0.3, 0.2);
         assertThat(script.last().preview().pointer().map(Words::say)).contains("Let go to close it");
     }
 
