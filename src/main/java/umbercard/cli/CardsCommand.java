@@ -11,6 +11,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import umbercard.cards.CardSizes;
+import umbercard.geometry.Size;
 import umbercard.model.CardSettings;
 import umbercard.words.Trouble;
 import umbercard.words.Words;
@@ -57,11 +58,12 @@ final class CardsCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         CardRun run = new CardRun();
         run.know(faces, kinds);
+        Optional<Size> size = size();
         for (Path file : studies) {
             Opened opened = Opened.read(file);
             run.lay(new Opened(
                     opened.name(),
-                    opened.study().withCards(asWished(opened.study().cards()))));
+                    opened.study().withCards(asWished(opened.study().cards(), size))));
         }
         run.write(kinds, folder, out);
         run.left().forEach(left -> err.println(Words.say(left)));
@@ -69,15 +71,17 @@ final class CardsCommand implements Callable<Integer> {
         return 0;
     }
 
-    private CardSettings asWished(CardSettings settings) {
-        CardSettings wished = settings;
-        if (card.isPresent()) {
-            try {
-                wished = wished.withCard(CardSizes.parse(card.get()));
-            } catch (Trouble noSize) {
-                throw new WrongCall(noSize.said());
-            }
+    /** The size wished for, looked at before any study is. */
+    private Optional<Size> size() {
+        try {
+            return card.isPresent() ? Optional.of(CardSizes.parse(card.get())) : Optional.empty();
+        } catch (Trouble noSize) {
+            throw new WrongCall(noSize.said());
         }
+    }
+
+    private CardSettings asWished(CardSettings settings, Optional<Size> size) {
+        CardSettings wished = size.map(settings::withCard).orElse(settings);
         if (way.portrait || way.landscape) {
             wished = wished.withLandscape(way.landscape);
         }
