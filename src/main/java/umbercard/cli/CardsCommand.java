@@ -13,6 +13,7 @@ import picocli.CommandLine.Parameters;
 import umbercard.cards.CardSizes;
 import umbercard.model.CardSettings;
 import umbercard.words.Trouble;
+import umbercard.words.Words;
 
 /** Writes the cards of one study or several. */
 @Command(name = "cards")
@@ -55,6 +56,7 @@ final class CardsCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         CardRun run = new CardRun();
+        run.know(faces, kinds);
         for (Path file : studies) {
             Opened opened = Opened.read(file);
             run.lay(new Opened(
@@ -62,14 +64,19 @@ final class CardsCommand implements Callable<Integer> {
                     opened.study().withCards(asWished(opened.study().cards()))));
         }
         run.write(kinds, folder, out);
+        run.left().forEach(left -> err.println(Words.say(left)));
         SwitchedOffWords.tell(run.switchedOff(), err);
         return 0;
     }
 
-    private CardSettings asWished(CardSettings settings) throws Trouble {
+    private CardSettings asWished(CardSettings settings) {
         CardSettings wished = settings;
         if (card.isPresent()) {
-            wished = wished.withCard(CardSizes.parse(card.get()));
+            try {
+                wished = wished.withCard(CardSizes.parse(card.get()));
+            } catch (Trouble noSize) {
+                throw new WrongCall(noSize.said());
+            }
         }
         if (way.portrait || way.landscape) {
             wished = wished.withLandscape(way.landscape);

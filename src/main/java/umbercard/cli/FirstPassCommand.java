@@ -96,20 +96,12 @@ final class FirstPassCommand implements Callable<Integer> {
 
     /** The name wished for, if no other thumbnail has it; else the usual one, with a number if need be. */
     private String called(Opened opened) throws Trouble {
-        String usual = Words.say("cli.first-pass.thumbnail");
-        String called =
-                name.map(String::strip).filter(given -> !given.isEmpty()).orElse(usual);
-        for (int number = 2; isTaken(opened.study(), called); number++) {
-            if (name.isPresent()) {
-                throw new Trouble(Message.of("cli.trouble.name-taken", opened.name(), called));
-            }
-            called = usual + " " + number;
+        Optional<String> given = name.map(String::strip).filter(words -> !words.isEmpty());
+        String free = opened.study().freeName(given.orElseGet(() -> Words.say("cli.first-pass.thumbnail")));
+        if (given.isPresent() && !free.equals(given.get())) {
+            throw new Trouble(Message.of("cli.trouble.name-taken", opened.name(), given.get()));
         }
-        return called;
-    }
-
-    private static boolean isTaken(Study study, String name) {
-        return study.thumbnails().stream().anyMatch(other -> other.name().equals(name));
+        return free;
     }
 
     private void tell(Study study, String added) {

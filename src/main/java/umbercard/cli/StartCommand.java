@@ -22,7 +22,7 @@ import umbercard.model.edit.Edits;
 import umbercard.photo.PhotoReader;
 import umbercard.photo.Progress;
 import umbercard.picture.Picture;
-import umbercard.store.BoxFile;
+import umbercard.store.Boxes;
 import umbercard.store.References;
 import umbercard.store.StudyFile;
 import umbercard.words.Message;
@@ -71,7 +71,7 @@ final class StartCommand implements Callable<Integer> {
             throw new Trouble(Message.of("cli.trouble.study-exists", file.toString()));
         }
         Picture picture = PhotoReader.read(photo, Progress.NONE);
-        Optional<Reads> sticks = box.isPresent() ? Optional.of(BoxFile.read(box.get())) : Optional.empty();
+        Optional<Reads> sticks = box.isPresent() ? Optional.of(new Boxes().read(box.get())) : Optional.empty();
         Reference reference = Reference.to(
                 References.relativeName(file, photo),
                 References.sha256(Files.readAllBytes(photo)),

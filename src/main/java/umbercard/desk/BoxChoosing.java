@@ -6,7 +6,8 @@ import umbercard.desk.session.Session;
 import umbercard.desk.work.Background;
 import umbercard.door.Edit;
 import umbercard.door.Reads;
-import umbercard.store.BoxFile;
+import umbercard.store.Boxes;
+import umbercard.store.Samples;
 import umbercard.words.Message;
 import umbercard.words.Words;
 
@@ -19,6 +20,7 @@ final class BoxChoosing {
     private final Background background;
     private final Telling telling;
     private final Choosing choosing;
+    private final Boxes boxes = new Boxes();
 
     BoxChoosing(Session session, Background background, Telling telling, Choosing choosing) {
         this.session = session;
@@ -27,11 +29,30 @@ final class BoxChoosing {
         this.choosing = choosing;
     }
 
+    /** Asks whether to take a box file or the box that comes with the program, for a study that has none yet. */
+    void askWhich() {
+        switch (telling.ask("desk.box.which", "desk.box.file", "desk.box.kiln-yard", "desk.cancel")) {
+            case 0 -> ask();
+            case 1 -> takeKilnYard();
+            default -> {}
+        }
+    }
+
+    /** Takes the box that comes with the program. */
+    void takeKilnYard() {
+        background.run(
+                Message.of("desk.work.open", Words.say("desk.box.kiln-yard")),
+                task -> Samples.kilnYard(),
+                this::take,
+                telling::failed);
+    }
+
+    /** Asks for the file of a box and takes it. */
     void ask() {
         choosing.open("desk.choose.box", "json")
                 .ifPresent(file -> background.run(
                         Message.of("desk.work.open", String.valueOf(file.getFileName())),
-                        task -> BoxFile.read(file),
+                        task -> boxes.read(file),
                         this::take,
                         telling::failed));
     }

@@ -2,9 +2,11 @@ package umbercard.desk;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import javax.swing.ButtonGroup;
 import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
@@ -39,6 +41,7 @@ final class CardWriting {
     private final Choosing choosing;
     private final Plugins<Reading> readings;
     private final Cards cards = new Cards();
+    private final Set<String> told = new HashSet<>();
 
     CardWriting(Session session, Background background, Telling telling, Choosing choosing, Plugins<Reading> readings) {
         this.session = session;
@@ -88,7 +91,13 @@ final class CardWriting {
                             shelf,
                             task::stopped);
                 },
-                files -> telling.say(Words.say("desk.cards.written", files.size(), folder)),
+                files -> {
+                    telling.say(Words.say("desk.cards.written", files.size(), folder));
+                    cards.switchedOff().stream()
+                            .map(Plugins.SwitchedOff::name)
+                            .filter(told::add)
+                            .forEach(name -> telling.say(Words.say("desk.switched-off", name)));
+                },
                 telling::failed);
     }
 

@@ -26,7 +26,8 @@ import umbercard.words.Words;
  * was typed. An empty one says kindly what belongs there.
  */
 final class ConceptField extends JTextArea {
-    private final Session session;
+    private final transient Session session;
+    private String filled = "";
 
     ConceptField(Session session) {
         this.session = session;
@@ -42,7 +43,7 @@ final class ConceptField extends JTextArea {
         setFocusTraversalKeys(
                 KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, Set.of(KeyStroke.getKeyStroke("shift TAB")));
         bind("ENTER", "keep", this::transferFocus);
-        bind("ESCAPE", "take-back", this::fill);
+        bind("ESCAPE", "take-back", this::takeBack);
         addFocusListener(new FocusAdapter() {
             @Override
             public void focusLost(FocusEvent event) {
@@ -73,20 +74,30 @@ final class ConceptField extends JTextArea {
         setFont(Theme.font("defaultFont").deriveFont(Font.PLAIN, 21f));
     }
 
+    /** Shows the study's concept, unless another is being typed. */
     private void fill() {
-        String concept = session.study().concept();
-        if (!concept.equals(getText())) {
-            setText(concept);
+        boolean typing = isFocusOwner() && !getText().equals(filled);
+        if (!typing) {
+            takeBack();
+        }
+    }
+
+    private void takeBack() {
+        filled = session.study().concept();
+        if (!filled.equals(getText())) {
+            setText(filled);
             setCaretPosition(0);
         }
     }
 
-    private void keep() {
+    /** Keeps what is typed as the study's concept. */
+    void keep() {
         String concept = getText().strip().replaceAll("\\s+", " ");
+        filled = getText();
         if (!concept.equals(session.study().concept())) {
             session.edit(new Edit(Message.of("desk.concept.done"), study -> study.withConcept(concept)));
         }
-        fill();
+        takeBack();
     }
 
     @Override

@@ -2,6 +2,7 @@ package umbercard.desk;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.concurrent.ExecutionException;
 import javax.swing.SwingUtilities;
 import umbercard.desk.session.Session;
 import umbercard.desk.theme.Theme;
@@ -21,6 +22,8 @@ public final class Desk {
         SwingUtilities.invokeLater(() -> {
             Theme.install(false);
             DeskWindow window = window();
+            Thread.setDefaultUncaughtExceptionHandler((thread, failure) ->
+                    SwingUtilities.invokeLater(() -> new Telling(window).failed(new ExecutionException(failure))));
             window.setVisible(true);
             study.ifPresentOrElse(window.files()::open, window.files()::showKilnHill);
         });

@@ -19,14 +19,22 @@ final class DeskMenu extends JMenuBar {
     private static final int SHIFT = java.awt.event.InputEvent.SHIFT_DOWN_MASK;
 
     /** What the menu starts. */
-    record Actions(StudyFiles files, CardWriting cards, FirstPassing firstPass, Runnable chooseBox) {}
+    record Actions(
+            StudyFiles files,
+            CardWriting cards,
+            FirstPassing firstPass,
+            Runnable chooseBox,
+            Runnable takeKilnYard,
+            Runnable settle) {}
 
-    private final Session session;
+    private final transient Session session;
+    private final transient Runnable settle;
     private final JMenuItem undo;
     private final JMenuItem redo;
 
     DeskMenu(Session session, Actions actions) {
         this.session = session;
+        this.settle = actions.settle();
         StudyFiles files = actions.files();
         add(menu(
                 "study",
@@ -45,7 +53,8 @@ final class DeskMenu extends JMenuBar {
                 "plan",
                 KeyEvent.VK_P,
                 item("first-pass", KeyEvent.VK_F, SHIFT, actions.firstPass()::run),
-                item("box", KeyEvent.VK_B, SHIFT, actions.chooseBox())));
+                item("box", KeyEvent.VK_B, SHIFT, actions.chooseBox()),
+                item("kiln-yard", 0, 0, actions.takeKilnYard())));
         add(menu("view", KeyEvent.VK_V, theme("light", false), theme("dark", true)));
         session.listen(change -> nameEdits());
         nameEdits();
@@ -65,13 +74,17 @@ final class DeskMenu extends JMenuBar {
         return menu;
     }
 
-    private static JMenuItem item(String name, int key, int with, Runnable action) {
+    /** An item whose action finds what is being typed already kept. */
+    private JMenuItem item(String name, int key, int with, Runnable action) {
         JMenuItem item = new JMenuItem(Words.say("desk.menu." + name));
         item.setName(name);
         if (key != 0) {
             item.setAccelerator(KeyStroke.getKeyStroke(key, SHORTCUT | with));
         }
-        item.addActionListener(event -> action.run());
+        item.addActionListener(event -> {
+            settle.run();
+            action.run();
+        });
         return item;
     }
 

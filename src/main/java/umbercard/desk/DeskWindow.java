@@ -23,7 +23,10 @@ import umbercard.words.Words;
 /** The desk: the notan card and the color card side by side, the stack at the left, the ledger below, the concept on top. */
 public final class DeskWindow extends JFrame {
     private final transient Session session;
+    private final ConceptField concept;
+    private final StackPanel stack;
     private final NotanCard notanCard;
+    private final ColorCard colorCard;
     private final transient StudyFiles files;
     private final transient Background background;
 
@@ -36,6 +39,9 @@ public final class DeskWindow extends JFrame {
         Choosing choosing = new Choosing(this);
         files = new StudyFiles(session, background, telling, choosing, new Photographs(session, background, telling));
         BoxChoosing boxes = new BoxChoosing(session, background, telling, choosing);
+        concept = new ConceptField(session);
+        stack = new StackPanel(session);
+        colorCard = new ColorCard(session, boxes::askWhich);
         setName("desk");
         setDefaultCloseOperation(DO_NOTHING_ON_CLOSE);
         addWindowListener(new WindowAdapter() {
@@ -46,6 +52,7 @@ public final class DeskWindow extends JFrame {
 
             @Override
             public void windowClosing(WindowEvent event) {
+                settle();
                 files.close();
             }
         });
@@ -53,14 +60,16 @@ public final class DeskWindow extends JFrame {
                 notanCard,
                 instruments,
                 name -> EventQueue.invokeLater(() -> telling.say(Words.say("desk.switched-off", name))));
-        setContentPane(content(bar, work, boxes, readings));
+        setContentPane(content(bar, work, readings));
         setJMenuBar(new DeskMenu(
                 session,
                 new DeskMenu.Actions(
                         files,
                         new CardWriting(session, background, telling, choosing, readings),
                         new FirstPassing(session, background, telling),
-                        boxes::ask)));
+                        boxes::ask,
+                        boxes::takeKilnYard,
+                        this::settle)));
         bar.bindKeys(getRootPane());
         session.listen(change -> {
             if (change == Change.FILE || change == Change.STUDY) {
@@ -73,15 +82,15 @@ public final class DeskWindow extends JFrame {
         setLocationByPlatform(true);
     }
 
-    private JPanel content(InstrumentBar instruments, WorkStrip work, BoxChoosing boxes, Plugins<Reading> readings) {
+    private JPanel content(InstrumentBar instruments, WorkStrip work, Plugins<Reading> readings) {
         JPanel desk = new JPanel(
                 new MigLayout("insets 10 14 12 14, fill, wrap 1", "[grow, fill]", "[]10[grow, fill]12[116!, fill]"));
         desk.setName("desk-content");
-        desk.add(new ConceptField(session), "wmin 0");
+        desk.add(concept, "wmin 0");
         JPanel middle = clear("fill", "[132!, fill]16[grow, fill]20[432!, fill]", "[grow, fill]");
-        middle.add(new StackPanel(session));
+        middle.add(stack);
         middle.add(card(instruments, work));
-        middle.add(new ColorCard(session, boxes::ask));
+        middle.add(colorCard);
         desk.add(middle);
         desk.add(new LedgerPanel(session, readings, notanCard::look), "wmin 0");
         return desk;
@@ -104,17 +113,29 @@ public final class DeskWindow extends JFrame {
         return panel;
     }
 
+    /** Keeps what is being typed anywhere on the desk. */
+    private void settle() {
+        concept.keep();
+        colorCard.settle();
+        stack.settle();
+    }
+
     private void entitle() {
         String name = session.file()
                 .map(Path::getFileName)
                 .map(Path::toString)
                 .orElseGet(() -> Words.say("desk.untitled", session.study().title()));
-        setTitle(Words.say("desk.title", name, session.isChanged() ? 1 : 0));
+        setTitle(Words.say("desk.title", name, session.isChanged() ? 2 : 0));
     }
 
     /** What is on the desk. */
     public Session session() {
         return session;
+    }
+
+    /** The color card. */
+    ColorCard colorCard() {
+        return colorCard;
     }
 
     /** Opens, saves and writes. */

@@ -34,13 +34,18 @@ final class FirstPassing {
         Picture photograph = session.photograph().get();
         Frame frame = study.reference().get().frame();
         FirstPass.Wish wish = FirstPass.Wish.following(study.reference().get());
+        long opening = session.opening();
         background.run(
                 Message.of("desk.work.first-pass"),
                 task -> {
                     ValueField field = Values.of(FramedView.of(photograph, frame, study.ratio(), FirstPass.HEIGHT));
                     return FirstPass.trace(field, study.ratio(), wish, task::stopped);
                 },
-                this::add,
+                traced -> {
+                    if (session.opening() == opening) {
+                        add(traced);
+                    }
+                },
                 telling::failed);
     }
 
@@ -48,7 +53,7 @@ final class FirstPassing {
         String id = session.study().newId("t");
         session.edit(new Edit(
                 Message.of("desk.first-pass.done"),
-                study -> traced.addedTo(study, id, Words.say("desk.first-pass.name"))));
+                study -> traced.addedTo(study, id, study.freeName(Words.say("desk.first-pass.name")))));
         session.show(id);
     }
 }

@@ -10,7 +10,7 @@ sealed interface PhotographSource {
     /** A file of the painter's. */
     record InFile(Path file) implements PhotographSource {}
 
-    /** Carried by the program or by the study itself: written beside a study that is saved. */
+    /** Carried by the program: written beside a study that is saved. */
     record Carried(String name, Bytes bytes) implements PhotographSource {}
 
     /** Bytes that are not changed any more. */

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import umbercard.desk.PhotographSource.Carried;
 import umbercard.desk.PhotographSource.InFile;
@@ -48,50 +49,68 @@ final class Photographs {
         session.photograph(Optional.of(picture));
     }
 
-    /** Decodes and shows a photograph that the program or the study carries. */
+    /** Decodes and shows a photograph that the program carries. */
     void show(Carried carried) {
-        source = carried;
-        background.run(
-                Message.of("desk.work.photograph", carried.name()),
-                task -> PhotoReader.read(carried.name(), carried.bytes().all(), progress(task)),
-                picture -> shown(carried, picture),
-                telling::failed);
+        decode(carried, carried.name(), () -> carried.bytes().all());
     }
 
     /** Finds, decodes and shows the photograph of a study read from a file. */
     void find(Study study, Path file) {
         source = new None();
         study.reference().ifPresent(reference -> {
-            source = References.file(reference.file(), Optional.of(file))
+            PhotographSource found = References.file(reference.file(), Optional.of(file))
                     .filter(Files::isRegularFile)
                     .<PhotographSource>map(InFile::new)
                     .orElseGet(None::new);
-            background.run(
-                    Message.of("desk.work.photograph", reference.file()),
-                    task -> PhotoReader.read(
-                            reference.file(), References.bytes(study, Optional.of(file)), progress(task)),
-                    picture -> shown(source, picture),
-                    telling::failed);
+            decode(found, reference.file(), () -> References.bytes(study, Optional.of(file)));
         });
     }
 
+    private void decode(PhotographSource from, String name, Callable<byte[]> bytes) {
+        long opening = session.opening();
+        source = from;
+        background.run(
+                Message.of("desk.work.photograph", name),
+                task -> PhotoReader.read(name, bytes.call(), progress(task)),
+                picture -> {
+                    if (session.opening() == opening) {
+                        shown(from, picture);
+                    }
+                },
+                telling::failed);
+    }
+
     /**
-     * Saves the study so that it finds its photograph from its new place; one that the program carries is written beside it.
-     *
-     * @return the study as it was saved
+     * How to save the study so that it finds its photograph from its new place; one that the program carries is written
+     * beside it. The work gives the study as it was saved. On the event thread: the work knows the photograph of now.
      */
-    Study save(Study study, Path file) throws IOException {
-        if (study.reference().isPresent() && source instanceof Carried carried) {
-            return StudyFolder.save(study, carried.bytes().all(), carried.name(), file);
+    Background.Work<Study> saving(Study study, Path file) {
+        PhotographSource from = source;
+        return task -> {
+            if (study.reference().isPresent() && from instanceof Carried carried) {
+                return StudyFolder.save(study, carried.bytes().all(), carried.name(), file);
+            }
+            Study placed = from instanceof InFile inFile ? named(study, file, inFile.file()) : study;
+            StudyFile.write(placed, file);
+            return placed;
+        };
+    }
+
+    /** A photograph that went away meanwhile is no reason not to save: it is then named without its sum. */
+    private static Study named(Study study, Path file, Path photograph) throws IOException {
+        if (Files.isReadable(photograph)) {
+            return References.named(study, file, photograph);
         }
-        Study placed = study;
-        if (source instanceof InFile inFile) {
-            Path photograph = inFile.file();
-            placed = study.withReference(
-                    study.reference().map(reference -> reference.withFile(References.relativeName(file, photograph))));
+        return study.withReference(study.reference().map(r -> r.withFile(References.relativeName(file, photograph))));
+    }
+
+    /** Tells that the study stands in its file: a carried photograph now lies beside it. */
+    void saved(Study study, Path file) {
+        if (source instanceof Carried) {
+            study.reference()
+                    .flatMap(reference -> References.file(reference.file(), Optional.of(file)))
+                    .ifPresent(beside -> source = new InFile(beside));
         }
-        StudyFile.write(placed, file);
-        return placed;
     }
 
     private static Progress progress(Task task) {

@@ -1,6 +1,9 @@
 package umbercard.desk;
 
 import com.formdev.flatlaf.FlatClientProperties;
+import java.awt.EventQueue;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
@@ -49,7 +52,10 @@ final class ReferenceRules extends JPanel {
                 "squint",
                 at -> reference ->
                         reference.withSquint(new Squint(reference.squint().way(), at * MOST_SQUINT)));
-        split = rule("split", at -> reference -> reference.withSplit(OptionalDouble.of(at * MOST_VALUE)));
+        split = rule(
+                "split",
+                at -> reference ->
+                        reference.withSplit(at == 0 ? OptionalDouble.empty() : OptionalDouble.of(at * MOST_VALUE)));
         add(new JLabel(Words.say("desk.rule.fade")));
         add(fade, "w 40:130:130");
         add(new JLabel(Words.say("desk.rule.squint")), "gapleft 12");
@@ -71,6 +77,9 @@ final class ReferenceRules extends JPanel {
             word.addActionListener(event -> {
                 card.seeAs(way);
                 fill();
+                if (EventQueue.getCurrentEvent() instanceof MouseEvent) {
+                    card.requestFocusInWindow();
+                }
             });
             one.add(word);
             add(word, way == SeenAs.COLOR ? "gapleft 12" : "gapleft 0");
@@ -84,6 +93,7 @@ final class ReferenceRules extends JPanel {
         rule.setToolTipText(Words.say("desk.rule." + name + ".tip"));
         rule.getAccessibleContext().setAccessibleName(Words.say("desk.rule." + name));
         rule.getAccessibleContext().setAccessibleDescription(rule.getToolTipText());
+        rule.addMouseListener(new AtRule());
         rule.addMouseWheelListener(event -> rule.setValue(rule.getValue() - event.getWheelRotation() * 2));
         rule.addChangeListener(event -> {
             if (!filling) {
@@ -101,7 +111,7 @@ final class ReferenceRules extends JPanel {
         filling = true;
         set(fade, Reference::fade, 1);
         set(squint, reference -> reference.squint().sigma(), MOST_SQUINT);
-        set(split, reference -> reference.split().orElse(MOST_VALUE / 2), MOST_VALUE);
+        set(split, reference -> reference.split().orElse(0), MOST_VALUE);
         boolean splits = card.seenAs() == SeenAs.TWO_VALUES;
         split.setVisible(splits);
         splitWord.setVisible(splits);
@@ -114,5 +124,23 @@ final class ReferenceRules extends JPanel {
         rule.setValue(reference
                 .map(r -> (int) Math.round(STEPS * figure.applyAsDouble(r) / most))
                 .orElse(0));
+    }
+
+    /** While the pointer is at a rule the darks let the photograph through; the keys go back to the card after a drag. */
+    private final class AtRule extends MouseAdapter {
+        @Override
+        public void mouseEntered(MouseEvent event) {
+            card.seeThrough(true);
+        }
+
+        @Override
+        public void mouseExited(MouseEvent event) {
+            card.seeThrough(false);
+        }
+
+        @Override
+        public void mouseReleased(MouseEvent event) {
+            card.requestFocusInWindow();
+        }
     }
 }

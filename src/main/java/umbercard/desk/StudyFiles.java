@@ -1,7 +1,9 @@
 package umbercard.desk;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import java.util.Optional;
 import umbercard.cards.FileNames;
 import umbercard.desk.PhotographSource.Carried;
@@ -23,6 +25,7 @@ final class StudyFiles {
     private final Telling telling;
     private final Choosing choosing;
     private final Photographs photographs;
+    private Optional<FileTime> known = Optional.empty();
 
     StudyFiles(Session session, Background background, Telling telling, Choosing choosing, Photographs photographs) {
         this.session = session;
@@ -39,13 +42,15 @@ final class StudyFiles {
 
     /** Puts the study in the file on the desk, and then its photograph. */
     void open(Path file) {
+        Study left = session.study();
         background.run(
                 Message.of("desk.work.open", name(file)),
-                task -> StudyFile.read(file),
-                study -> {
-                    session.open(study, Optional.of(file));
-                    photographs.find(study, file);
-                },
+                task -> new InFolder(time(file), StudyFile.read(file)),
+                read -> leavingSince(left, () -> {
+                    session.open(read.study(), Optional.of(file));
+                    known = read.time();
+                    photographs.find(read.study(), file);
+                }),
                 telling::failed);
     }
 
@@ -55,14 +60,15 @@ final class StudyFiles {
     }
 
     void showKilnHill() {
+        Study left = session.study();
         background.run(
                 Message.of("desk.work.open", Words.say("desk.kiln-hill")),
                 task -> Samples.kilnHill(),
-                sample -> {
+                sample -> leavingSince(left, () -> {
                     session.open(sample.study(), Optional.empty());
                     photographs.show(
                             new Carried(sample.photographName(), new PhotographSource.Bytes(sample.photograph())));
-                },
+                }),
                 telling::failed);
     }
 
@@ -72,18 +78,40 @@ final class StudyFiles {
     }
 
     private void begin(Path photograph) {
+        Study left = session.study();
         photographs.read(
                 photograph,
-                picture -> NewStudy.ask(choosing.window(), photograph, picture).ifPresent(study -> {
-                    session.open(study, Optional.empty());
-                    photographs.shown(new InFile(photograph), picture);
-                }));
+                picture -> NewStudy.ask(choosing.window(), photograph, picture)
+                        .ifPresent(study -> leavingSince(left, () -> {
+                            session.open(study, Optional.empty());
+                            photographs.shown(new InFile(photograph), picture);
+                        })));
     }
 
-    /** Saves to the study's own file; an untitled study is asked where. */
+    /** Saves to the study's own file; an untitled study is asked where, and a file changed by others whether to replace it. */
     void save(Runnable then) {
-        session.file().ifPresentOrElse(file -> write(file, then), () -> saveAs(then));
+        session.file()
+                .ifPresentOrElse(
+                        file -> background.run(
+                                Message.of("desk.work.save", name(file)),
+                                task -> time(file),
+                                now -> {
+                                    boolean changed = now.isPresent() && known.isPresent() && !now.equals(known);
+                                    if (!changed || telling.askReplace("desk.changed", name(file))) {
+                                        write(file, then);
+                                    }
+                                },
+                                telling::failed),
+                        () -> saveAs(then));
     }
+
+    /** When the file was last written, if it is there. */
+    private static Optional<FileTime> time(Path file) throws IOException {
+        return Files.exists(file) ? Optional.of(Files.getLastModifiedTime(file)) : Optional.empty();
+    }
+
+    /** A study as it stands in its file, and when that was last written. */
+    private record InFolder(Optional<FileTime> time, Study study) {}
 
     /** Asks where, and saves there. */
     void saveAs(Runnable then) {
@@ -93,7 +121,7 @@ final class StudyFiles {
         choosing.save("desk.choose.save", suggested, ENDING).ifPresent(file -> {
             if (!Files.exists(file)
                     || session.file().map(file::equals).orElse(false)
-                    || telling.askReplace(name(file))) {
+                    || telling.askReplace("desk.replace", name(file))) {
                 write(file, then);
             }
         });
@@ -101,19 +129,38 @@ final class StudyFiles {
 
     private void write(Path file, Runnable then) {
         Study study = session.study();
+        long opening = session.opening();
+        Background.Work<Study> saving = photographs.saving(study, file);
         background.run(
                 Message.of("desk.work.save", name(file)),
-                task -> photographs.save(study, file),
-                placed -> {
-                    session.saved(study, placed, file);
+                task -> {
+                    Study placed = saving.run(task);
+                    return new InFolder(time(file), placed);
+                },
+                read -> {
+                    if (session.opening() == opening) {
+                        session.saved(opening, study, read.study(), file);
+                        known = read.time();
+                        photographs.saved(read.study(), file);
+                    }
                     then.run();
                 },
                 telling::failed);
     }
 
-    /** Closes the window, after asking about changes that are not saved. */
+    /** Closes the window, after asking about changes that are not saved, once all work under way is done. */
     void close() {
-        leaving(() -> choosing.window().dispose());
+        leaving(() -> background.afterAll(
+                Message.of("desk.work.close"), () -> choosing.window().dispose()));
+    }
+
+    /** Asks again if the painter went on with the study while another was being read. */
+    private void leavingSince(Study left, Runnable then) {
+        if (session.study().equals(left)) {
+            then.run();
+        } else {
+            leaving(then);
+        }
     }
 
     private void leaving(Runnable then) {

@@ -2,6 +2,7 @@ package umbercard.desk;
 
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import java.util.stream.Stream;
 import javax.swing.JFrame;
 import javax.swing.JOptionPane;
 import umbercard.words.Trouble;
@@ -29,6 +30,9 @@ final class Telling {
         if (failure instanceof Trouble trouble) {
             LOG.log(Level.FINE, "told the painter", trouble);
             say(Words.say(trouble.said()), JOptionPane.WARNING_MESSAGE);
+        } else if (failure.getCause() instanceof OutOfMemoryError) {
+            LOG.log(Level.FINE, "out of memory", failure);
+            say(Words.say("desk.no-memory"), JOptionPane.WARNING_MESSAGE);
         } else {
             LOG.log(Level.SEVERE, "unforeseen", failure);
             say(Words.say("desk.failed"), JOptionPane.WARNING_MESSAGE);
@@ -42,6 +46,20 @@ final class Telling {
 
     private void say(String sentence, int kind) {
         JOptionPane.showMessageDialog(window, Wrapped.words(sentence), Words.say("desk.name"), kind);
+    }
+
+    /** Asks for one of several answers, all said by key; the place of the one chosen, or less than 0. */
+    int ask(String question, String... answers) {
+        Object[] said = Stream.of(answers).map(Words::say).toArray();
+        return JOptionPane.showOptionDialog(
+                window,
+                Wrapped.words(Words.say(question)),
+                Words.say("desk.name"),
+                JOptionPane.DEFAULT_OPTION,
+                JOptionPane.PLAIN_MESSAGE,
+                null,
+                said,
+                said[0]);
     }
 
     Unsaved askUnsaved(String name) {
@@ -64,11 +82,12 @@ final class Telling {
         };
     }
 
-    boolean askReplace(String name) {
+    /** Asks whether to replace a file; the question is said by {@code key.ask}. Keeping it is the answer at hand. */
+    boolean askReplace(String key, String name) {
         Object[] answers = {Words.say("desk.replace.yes"), Words.say("desk.replace.no")};
         return JOptionPane.showOptionDialog(
                         window,
-                        Wrapped.words(Words.say("desk.replace.ask", name)),
+                        Wrapped.words(Words.say(key + ".ask", name)),
                         Words.say("desk.name"),
                         JOptionPane.DEFAULT_OPTION,
                         JOptionPane.PLAIN_MESSAGE,

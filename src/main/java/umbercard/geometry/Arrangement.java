@@ -11,10 +11,9 @@ import java.util.TreeSet;
 import java.util.function.IntPredicate;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.noding.NodedSegmentString;
+import org.locationtech.jts.noding.Noder;
 import org.locationtech.jts.noding.SegmentString;
-import org.locationtech.jts.noding.snapround.SnapRoundingNoder;
 
 /**
  * The edges of closed walks, cut wherever they meet on a grid (snap rounding: Hobby 1999, "Practical segment intersection
@@ -24,18 +23,19 @@ import org.locationtech.jts.noding.snapround.SnapRoundingNoder;
 final class Arrangement {
     private final List<Edge> edges;
 
-    private Arrangement(List<Edge> edges) {
+    /** @param edges each pair of places joined by one at most, meeting at ends only */
+    Arrangement(List<Edge> edges) {
         this.edges = edges;
     }
 
-    /** Gathers closed walks and cuts them on a grid where they meet. */
+    /** Gathers closed walks and cuts them where they meet. */
     static final class Builder {
-        private final PrecisionModel grid;
+        private final Noder noder;
         private final List<NodedSegmentString> strings = new ArrayList<>();
         private final List<Edge> edges = new ArrayList<>();
 
-        Builder(PrecisionModel grid) {
-            this.grid = grid;
+        Builder(Noder noder) {
+            this.noder = noder;
         }
 
         /** Adds a closed walk that may meet anything anywhere. */
@@ -73,10 +73,16 @@ final class Arrangement {
             }
         }
 
-        Arrangement noded() {
-            SnapRoundingNoder noder = new SnapRoundingNoder(grid);
-            noder.computeNodes(strings);
-            Collection<?> pieces = noder.getNodedSubstrings();
+        /** Cuts the walks; empty if the noder finds that it failed. */
+        Optional<Arrangement> noded() {
+            Collection<?> pieces;
+            try {
+                noder.computeNodes(strings);
+                pieces = noder.getNodedSubstrings();
+            } catch (RuntimeException failed) {
+                // The library has no exception of its own for edges that it could not split.
+                return Optional.empty();
+            }
             for (Object piece : pieces) {
                 SegmentString string = (SegmentString) piece;
                 int weight = (Integer) string.getData();
@@ -84,7 +90,7 @@ final class Arrangement {
                     edge(string.getCoordinate(i - 1), string.getCoordinate(i), weight);
                 }
             }
-            return new Arrangement(merged(edges));
+            return Optional.of(new Arrangement(merged(edges)));
         }
     }
 

@@ -3,7 +3,9 @@ package umbercard.geometry;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.IntPredicate;
+import java.util.function.ObjIntConsumer;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -11,6 +13,8 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
+import org.locationtech.jts.noding.Noder;
+import org.locationtech.jts.noding.snapround.SnapRoundingNoder;
 
 /**
  * Fills weighted closed walks by a rule on their winding number: how often they go round a place, counter-clockwise where
@@ -20,6 +24,7 @@ import org.locationtech.jts.geom.PrecisionModel;
 final class Overlay {
     private static final GeometryFactory FACTORY = new GeometryFactory(Grid.FINE_TO_COARSE.get(0));
 
+    private final Function<PrecisionModel, Noder> noders;
     private final Walks mine = new Walks();
     private final Walks others = new Walks();
 
@@ -35,6 +40,12 @@ final class Overlay {
             }
         }
 
+        void eachTo(ObjIntConsumer<Coordinate[]> taker) {
+            for (int i = 0; i < rings.size(); i++) {
+                taker.accept(rings.get(i), weights.get(i));
+            }
+        }
+
         /** So that the winding number is {@code weight} inside the polygon and 0 outside. */
         void add(Polygon polygon, int weight) {
             add(polygon.getExteriorRing().getCoordinates(), weight);
@@ -42,6 +53,15 @@ final class Overlay {
                 add(polygon.getInteriorRingN(i).getCoordinates(), weight);
             }
         }
+    }
+
+    Overlay() {
+        this(SnapRoundingNoder::new);
+    }
+
+    /** @param noders cuts edges where they meet on a grid */
+    Overlay(Function<PrecisionModel, Noder> noders) {
+        this.noders = noders;
     }
 
     /** Adds a closed walk: the last coordinate equals the first. */
@@ -61,22 +81,22 @@ final class Overlay {
 
     /**
      * The polygons of all places whose winding number {@code inside} accepts; it must refuse 0. Their interiors are disjoint
-     * and connected; outer rings run counter-clockwise (y up), holes clockwise.
+     * and connected; outer rings run counter-clockwise (y up), holes clockwise. Never fails: where no grid serves, terraces do.
      */
     List<Polygon> fill(IntPredicate inside) {
         if (mine.rings.isEmpty() && others.rings.isEmpty()) {
             return List.of();
         }
         for (PrecisionModel grid : Grid.FINE_TO_COARSE) {
-            Arrangement.Builder edges = new Arrangement.Builder(grid);
+            Arrangement.Builder edges = new Arrangement.Builder(noders.apply(grid));
             addAll(edges, mine);
             addAll(edges, others);
-            Optional<List<Polygon>> filled = filled(edges.noded(), inside);
+            Optional<List<Polygon>> filled = edges.noded().flatMap(noded -> filled(noded, inside));
             if (filled.isPresent()) {
                 return filled.get();
             }
         }
-        throw new IllegalStateException("no grid of " + Grid.FINE_TO_COARSE + " could node the walks");
+        return terraced(inside);
     }
 
     /**
@@ -86,16 +106,22 @@ final class Overlay {
      */
     List<Polygon> fill(IntPredicate inside, Envelope meeting) {
         PrecisionModel grid = Grid.FINE_TO_COARSE.get(0);
-        Arrangement.Builder edges = new Arrangement.Builder(grid);
+        Arrangement.Builder edges = new Arrangement.Builder(noders.apply(grid));
         addNear(edges, mine, others, meeting, 4 / grid.getScale());
         addNear(edges, others, mine, meeting, 4 / grid.getScale());
-        return filled(edges.noded(), inside).orElseGet(() -> fill(inside));
+        return edges.noded().flatMap(noded -> filled(noded, inside)).orElseGet(() -> fill(inside));
+    }
+
+    private List<Polygon> terraced(IntPredicate inside) {
+        Terraces terraces = new Terraces();
+        mine.eachTo(terraces::add);
+        others.eachTo(terraces::add);
+        Arrangement level = new Arrangement(terraces.edges(inside));
+        return filled(level, winding -> winding != 0).orElseThrow();
     }
 
     private static void addAll(Arrangement.Builder edges, Walks walks) {
-        for (int i = 0; i < walks.rings.size(); i++) {
-            edges.add(walks.rings.get(i), walks.weights.get(i));
-        }
+        walks.eachTo(edges::add);
     }
 
     private static void addNear(Arrangement.Builder edges, Walks walks, Walks others, Envelope meeting, double slack) {

@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.IntFunction;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -110,6 +112,21 @@ public record Study(
                 .filter(id -> !taken.contains(id))
                 .limit(count)
                 .toList();
+    }
+
+    /** A name that no thumbnail has: the base, or the base and the lowest free number from 2, for example {@code low edge 2}. */
+    public String freeName(String base) {
+        return freeName(1, number -> number == 1 ? base : base + " " + number);
+    }
+
+    /** The first of the names for {@code from}, {@code from} + 1 and so on that no thumbnail has. */
+    public String freeName(int from, IntFunction<String> name) {
+        Set<String> taken = thumbnails.stream().map(Thumbnail::name).collect(Collectors.toSet());
+        return IntStream.iterate(from, number -> number + 1)
+                .mapToObj(name)
+                .filter(candidate -> !taken.contains(candidate))
+                .findFirst()
+                .orElseThrow();
     }
 
     private Stream<String> ids() {

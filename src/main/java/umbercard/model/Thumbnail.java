@@ -47,6 +47,11 @@ public record Thumbnail(
         more = More.copyOf(more);
     }
 
+    /** The horizon; where none is set, the land edge; empty where neither is. */
+    public Optional<Level> horizonOrLandEdge() {
+        return horizon.or(() -> landEdge);
+    }
+
     /** A light card without a mark. */
     public static Thumbnail empty(String id, String name) {
         return new Thumbnail(

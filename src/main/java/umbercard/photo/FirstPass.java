@@ -98,17 +98,30 @@ public final class FirstPass {
         }
 
         /**
-         * The study with these marks as a further thumbnail; the marks get ids of their own in the study. It becomes the
+         * The study with these marks as a further thumbnail; the marks get ids of their own in the study, and the
+         * chosen thumbnail's lines and focus come along where it frames the photograph alike. It becomes the
          * chosen one if the chosen one has no marks: a bare card is not what anyone will paint.
          */
         public Study addedTo(Study study, String id, String name) {
             boolean bare = study.chosenThumbnail().map(t -> t.marks().isEmpty()).orElse(true);
-            Study longer = Edits.addThumbnail(Thumbnail.empty(id, name).withGround(ground))
+            Study longer = Edits.addThumbnail(
+                            lined(study, Thumbnail.empty(id, name).withGround(ground)))
                     .apply(study);
             for (Mark mark : marks) {
                 longer = Edits.addMark(id, mark.withId(longer.newId("m"))).apply(longer);
             }
             return bare ? Edits.choose(id).apply(longer) : longer;
+        }
+
+        /** With the lines and the focus of the chosen thumbnail, if that one frames the photograph alike. */
+        private static Thumbnail lined(Study study, Thumbnail traced) {
+            return study.chosenThumbnail()
+                    .filter(chosen -> chosen.frame().isEmpty())
+                    .map(chosen -> traced.withHorizon(chosen.horizon())
+                            .withLandEdge(chosen.landEdge())
+                            .withWaterline(chosen.waterline())
+                            .withFocus(chosen.focus()))
+                    .orElse(traced);
         }
     }
 

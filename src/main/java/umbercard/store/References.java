@@ -72,6 +72,23 @@ public final class References {
                 .orElse(true);
     }
 
+    /**
+     * The study with a reference to the photograph as it is found from the study's file, and with the photograph's sum.
+     *
+     * @throws Trouble if the photograph cannot be read
+     */
+    public static Study named(Study study, Path studyFile, Path photograph) throws Trouble {
+        EventThread.refuse("reading a photograph");
+        try {
+            String name = relativeName(studyFile, photograph);
+            String sum = sha256(Files.readAllBytes(photograph));
+            return study.withReference(
+                    study.reference().map(r -> r.withFile(name).withSha256(sum)));
+        } catch (IOException unreadable) {
+            throw new Trouble(Message.of("store.unreadable", photograph.toString()), unreadable);
+        }
+    }
+
     /** How a study's file refers to a photograph: relative to the study's folder, with forward slashes on every system. */
     public static String relativeName(Path studyFile, Path photograph) {
         Path folder = studyFile.toAbsolutePath().normalize().resolveSibling("");

@@ -3,6 +3,7 @@ package umbercard.store;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import umbercard.door.Reads;
 import umbercard.model.Study;
 
 /** The study that comes with the program. It opens as an untitled copy: saving it never touches the packed one. */
@@ -32,6 +33,20 @@ public final class Samples {
             return new Sample(study, resource(photograph), photograph);
         } catch (IOException broken) {
             throw new IllegalStateException("the packed sample cannot be read", broken);
+        }
+    }
+
+    /**
+     * The box Kiln Yard 36.
+     *
+     * @throws IllegalStateException if it is not packed with the program: a defect of the build
+     */
+    public static Reads kilnYard() {
+        String name = "kiln-yard-36.json";
+        try {
+            return BoxFile.parse(new String(resource(name), StandardCharsets.UTF_8), name);
+        } catch (IOException broken) {
+            throw new IllegalStateException("the packed box cannot be read", broken);
         }
     }
 

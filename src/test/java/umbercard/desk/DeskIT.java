@@ -5,26 +5,33 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.Color;
 import java.awt.Point;
 import java.awt.Rectangle;
+import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import java.util.List;
 import java.util.function.IntPredicate;
 import javax.swing.JComponent;
 import javax.swing.SwingUtilities;
 import javax.swing.text.JTextComponent;
 import org.assertj.swing.fixture.JOptionPaneFixture;
+import org.assertj.swing.fixture.JTextComponentFixture;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import umbercard.desk.theme.Theme;
+import umbercard.door.Edit;
 import umbercard.door.Instrument;
 import umbercard.model.Mark;
 import umbercard.model.Study;
 import umbercard.model.Thumbnail;
+import umbercard.store.StudyFile;
+import umbercard.words.Message;
 
 /** The desk round the job: what it opens, asks, tells and shows. */
+@SuppressWarnings("deprecation") // the robot knows only the old masks of InputEvent
 class DeskIT extends AtDesk {
     private static final int SAMPLES = 60;
 
@@ -87,7 +94,7 @@ class DeskIT extends AtDesk {
         assertThat(shareOfFrame(light, like("Umbercard.dark")))
                 .as("solid darks")
                 .isGreaterThan(.1);
-        assertThat(window().target().getTitle()).startsWith("Kiln Hill, first snow (untitled copy)");
+        assertThat(window().target().getTitle()).startsWith("Kiln Hill, first snow (untitled)");
         until("the ledger says so", () -> darkSaid().equals(darkToSay()));
     }
 
@@ -270,5 +277,63 @@ class DeskIT extends AtDesk {
                     .as(rule.toString())
                     .isTrue();
         }
+    }
+
+    @Test
+    void whatIsBeingTypedIsKeptByASaveThatDoesNotMoveTheFocus() throws IOException {
+        openKilnHill();
+        Path file = folder.resolve("hill.json");
+        act(() -> desk().session()
+                .saved(
+                        desk().session().opening(),
+                        desk().session().study(),
+                        desk().session().study(),
+                        file));
+        JTextComponentFixture concept = window().textBox("concept");
+        type(concept, "Snow holds");
+        strike(KeyEvent.VK_S, InputEvent.CTRL_MASK);
+        until(
+                "the study is written",
+                () -> Files.exists(file) && !desk().session().isChanged());
+        assertThat(StudyFile.read(file).concept()).isEqualTo("Snow holds");
+        concept.requireText("Snow holds");
+        assertThat(ask(() -> desk().session().isChanged())).isFalse();
+    }
+
+    @Test
+    void anEditFromElsewhereDoesNotWipeOutWhatIsBeingTyped() {
+        openKilnHill();
+        type(window().textBox("concept"), "Snow");
+        act(() -> desk().session().edit(new Edit(Message.of("desk.box.done"), s -> s.withTitle("another"))));
+        window().textBox("concept").requireText("Snow");
+    }
+
+    @Test
+    void aFileChangedByOthersIsNotReplacedUnasked() throws IOException {
+        openKilnHill();
+        Path file = folder.resolve("hill.json");
+        choose("Study", "Save as…");
+        give(file);
+        until(
+                "the study is written",
+                () -> Files.exists(file) && desk().session().file().isPresent());
+        settled();
+        Files.writeString(file, Files.readString(file).replace("first snow", "second snow"));
+        Files.setLastModifiedTime(file, FileTime.fromMillis(System.currentTimeMillis() + 60_000));
+        choose("Study", "Save");
+        JOptionPaneFixture asked = told();
+        assertThat(sentence(asked)).contains("hill.json", "changed");
+        asked.buttonWithText("Keep it").click();
+        settled();
+        assertThat(StudyFile.read(file).title()).isEqualTo("Kiln Hill, second snow");
+    }
+
+    @Test
+    void aStudyWithoutABoxIsOfferedTheOneThatComesAlong() {
+        act(desk().colorCard()::openBox);
+        window().button("notes.box.file").click();
+        told().buttonWithText("Kiln Yard 36, to try").click();
+        until("the box is there", () -> desk().session().study().box().isPresent());
+        assertThat(study().box().orElseThrow().sticks()).hasSize(36);
     }
 }

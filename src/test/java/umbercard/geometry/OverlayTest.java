@@ -5,11 +5,17 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Random;
+import java.util.function.Supplier;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.noding.MCIndexNoder;
+import org.locationtech.jts.noding.Noder;
+import org.locationtech.jts.noding.SegmentIntersector;
+import org.locationtech.jts.noding.SegmentString;
+import org.locationtech.jts.operation.valid.IsValidOp;
 
 class OverlayTest {
     private static Overlay of(Outline... outlines) {
@@ -73,5 +79,76 @@ class OverlayTest {
             parts += winding == 0 ? 0 : area(overlay.fill(found -> found == wanted));
         }
         assertThat(parts).isCloseTo(area(overlay.fill(winding -> winding != 0)), within(1e-7));
+    }
+
+    private static Noder failing() {
+        return noder(() -> {
+            throw new IllegalStateException("bad split edge start point");
+        });
+    }
+
+    /** Leaves crossings as they are; the sweep finds that there is no order. */
+    private static Noder idle() {
+        return noder(() -> {});
+    }
+
+    private static Noder noder(Runnable atCrossings) {
+        return new MCIndexNoder(new SegmentIntersector() {
+            @Override
+            public void processIntersections(SegmentString a, int i, SegmentString b, int j) {
+                atCrossings.run();
+            }
+
+            @Override
+            public boolean isDone() {
+                return false;
+            }
+        });
+    }
+
+    @Test
+    void walksThatNoGridCanNodeAreFilledAllTheSame() {
+        for (Supplier<Noder> noder : List.<Supplier<Noder>>of(OverlayTest::failing, OverlayTest::idle)) {
+            Overlay bowTie = new Overlay(grid -> noder.get());
+            bowTie.add(Flattening.ring(Shapes.polygon(0, 0, 2, 2, 2, 0, 0, 2)), 1);
+
+            assertThat(area(bowTie.fill(winding -> winding != 0))).isCloseTo(2, within(1e-6));
+        }
+    }
+
+    @Test
+    void regionsThatNoGridCanNodeAreJoinedAllTheSame() {
+        Overlay squares = new Overlay(grid -> failing());
+        squares.addMine(polygon(0, 2), 1);
+        squares.addOther(polygon(1, 3), 1);
+
+        List<Polygon> union = squares.fill(winding -> winding > 0, new Envelope(1, 2, 1, 2));
+
+        assertThat(union)
+                .singleElement()
+                .satisfies(p -> assertThat(p.getNumPoints()).isEqualTo(9));
+        assertThat(area(union)).isCloseTo(7, within(1e-8));
+    }
+
+    /** The last resort agrees with the overlay on strokes that cross themselves, and its polygons are as valid. */
+    @Property(seed = "2", tries = 12)
+    void terracesComeCloseToWhatTheOverlayFills(@ForAll long seed) {
+        Random random = new Random(seed);
+        Outline stroke = Strokes.wandering(random, 3 + random.nextInt(60), .05 + random.nextDouble());
+        Outline copy = Strokes.shaken(stroke, random, Math.pow(10, -4 - 8 * random.nextDouble()));
+        Outline other = Strokes.awkward(random);
+        Overlay last = new Overlay(grid -> failing());
+        Overlay usual = new Overlay();
+        for (Overlay overlay : List.of(last, usual)) {
+            overlay.add(Flattening.ring(stroke), 1);
+            overlay.add(Flattening.ring(copy), 1);
+            overlay.add(Flattening.ring(other), -1);
+        }
+
+        List<Polygon> terraced = last.fill(winding -> winding > 0);
+
+        assertThat(area(terraced)).isCloseTo(area(usual.fill(winding -> winding > 0)), within(3e-5));
+        assertThat(new IsValidOp(Overlay.collected(terraced)).getValidationError())
+                .isNull();
     }
 }

@@ -44,6 +44,26 @@ class StudyTest {
     }
 
     @Test
+    void aFreeNameIsTheBaseOrTheBaseWithTheLowestNumberFromTwo() {
+        assertThat(BARE.freeName("first pass")).isEqualTo("first pass");
+        Study study = BARE.withThumbnails(List.of(
+                Thumbnail.empty("t1", "first pass"),
+                Thumbnail.empty("t2", "first pass 2"),
+                Thumbnail.empty("t3", "first pass 4"),
+                Thumbnail.empty("t4", "low edge")));
+        assertThat(study.freeName("first pass")).isEqualTo("first pass 3");
+        assertThat(study.freeName("low edge")).isEqualTo("low edge 2");
+        assertThat(study.freeName("first")).isEqualTo("first");
+    }
+
+    @Test
+    void aFreeNameMayBeNumberedAnotherWay() {
+        Study study = BARE.withThumbnails(List.of(Thumbnail.empty("t1", "no. 3"), Thumbnail.empty("t2", "no. 4")));
+        assertThat(study.freeName(3, number -> "no. " + number)).isEqualTo("no. 5");
+        assertThat(study.freeName(2, number -> "no. " + number)).isEqualTo("no. 2");
+    }
+
+    @Test
     void theChosenThumbnailIsElseTheFirst() {
         Thumbnail one = Thumbnail.empty("t1", "first");
         Thumbnail two = Thumbnail.empty("t2", "second");

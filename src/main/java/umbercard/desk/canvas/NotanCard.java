@@ -123,6 +123,11 @@ public final class NotanCard extends JPanel {
         }
     }
 
+    /** Lets the photograph be seen through the darks, as while the pointer is on the card. */
+    public void seeThrough(boolean on) {
+        pointerOn(on);
+    }
+
     void pointerOn(boolean on) {
         if (pointerOn != on) {
             pointerOn = on;

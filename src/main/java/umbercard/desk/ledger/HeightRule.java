@@ -10,7 +10,6 @@ import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import umbercard.desk.theme.Theme;
 import umbercard.model.Level;
@@ -40,7 +39,7 @@ final class HeightRule extends Drawn {
     }
 
     private Optional<Double> height() {
-        return thumbnail.flatMap(t -> t.horizon().or(t::landEdge)).map(Level::y).map(y -> 1 - y);
+        return thumbnail.flatMap(Thumbnail::horizonOrLandEdge).map(Level::y).map(y -> 1 - y);
     }
 
     /** Which line it is, in words. */
@@ -53,12 +52,8 @@ final class HeightRule extends Drawn {
 
     /** Its height in words, for example {@code .61}. */
     String figure() {
-        return height().map(HeightRule::share).orElseGet(() -> Words.say("ledger.height.not-set"));
-    }
-
-    private static String share(double share) {
-        String words = String.format(Locale.ROOT, "%.2f", share);
-        return words.startsWith("0.") ? words.substring(1) : words;
+        return height().map(height -> Words.say("ledger.height.figure", height))
+                .orElseGet(() -> Words.say("ledger.height.not-set"));
     }
 
     @Override

@@ -2,22 +2,19 @@ package umbercard.desk.notes;
 
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.CardLayout;
-import java.awt.event.ActionEvent;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import javax.swing.AbstractAction;
 import javax.swing.ButtonGroup;
-import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
-import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 import umbercard.desk.session.Session;
+import umbercard.desk.theme.Keys;
 import umbercard.desk.theme.WordButton;
 import umbercard.model.Box;
 import umbercard.model.ColorNote;
@@ -79,7 +76,7 @@ final class BoxPanel extends JPanel {
         add(middle, "wmin 0, gaptop 6, gapleft 6, gapright 6");
         add(hint, "h 22!, gaptop 6, gapleft 6, wmin 0");
         add(closing, "growx 0, alignx left, gaptop 4");
-        bindEscape(close);
+        Keys.bind(this, WHEN_ANCESTOR_OF_FOCUSED_COMPONENT, "ESCAPE", "close", close);
     }
 
     private static WordButton word(String key, Runnable action) {
@@ -112,16 +109,6 @@ final class BoxPanel extends JPanel {
         page.add(Controls.onPaper(new JLabel(Words.say("notes.box.missing"))), "center");
         page.add(openFile, "center, gaptop 4");
         return page;
-    }
-
-    private void bindEscape(Runnable close) {
-        getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke("ESCAPE"), "close");
-        getActionMap().put("close", new AbstractAction() {
-            @Override
-            public void actionPerformed(ActionEvent event) {
-                close.run();
-            }
-        });
     }
 
     /** Shows the study's box, and which of its sticks are on the card. */

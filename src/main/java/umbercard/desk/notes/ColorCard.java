@@ -1,16 +1,13 @@
 package umbercard.desk.notes;
 
 import java.awt.CardLayout;
-import java.awt.event.ActionEvent;
 import java.util.Optional;
-import javax.swing.AbstractAction;
-import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
-import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 import umbercard.desk.session.Session;
+import umbercard.desk.theme.Keys;
 import umbercard.desk.theme.PaperCard;
 import umbercard.desk.theme.WordButton;
 import umbercard.model.ColorNote;
@@ -82,23 +79,9 @@ public final class ColorCard extends PaperCard {
         page.add(word("open-box", this::openBox), "split 3, growx 0, gaptop 8");
         page.add(change, "growx 0, gapleft 8");
         page.add(remove, "growx 0, gapleft push");
-        bindEscape(page);
+        Keys.bindWhile(
+                editor::isVisible, page, WHEN_ANCESTOR_OF_FOCUSED_COMPONENT, "ESCAPE", "close", this::closeEditor);
         return page;
-    }
-
-    private void bindEscape(JPanel page) {
-        page.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke("ESCAPE"), "close");
-        page.getActionMap().put("close", new AbstractAction() {
-            @Override
-            public boolean isEnabled() {
-                return editor.isVisible();
-            }
-
-            @Override
-            public void actionPerformed(ActionEvent event) {
-                closeEditor();
-            }
-        });
     }
 
     private void refresh() {
@@ -135,6 +118,11 @@ public final class ColorCard extends PaperCard {
             editor.setVisible(false);
             strips.requestFocusInWindow();
         }
+    }
+
+    /** Takes the purpose that is being typed, as far as it is; the editor stays open and the focus where it is. */
+    public void settle() {
+        editor.settle();
     }
 
     private void added(String note) {

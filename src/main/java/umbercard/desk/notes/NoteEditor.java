@@ -15,6 +15,7 @@ import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import umbercard.desk.session.Session;
 import umbercard.desk.theme.WordButton;
+import umbercard.door.Edit;
 import umbercard.model.ColorNote;
 import umbercard.model.Zone;
 import umbercard.notes.Purposes;
@@ -95,14 +96,37 @@ final class NoteEditor extends JPanel {
         });
     }
 
-    /** Shows the choices of a strip. */
+    /**
+     * Shows the choices of a strip. A purpose that is being typed goes to the strip it was typed for: the selection changes
+     * before the focus leaves the field.
+     */
     void show(ColorNote shown) {
-        boolean other = note.map(ColorNote::id).filter(shown.id()::equals).isEmpty();
+        Optional<ColorNote> before = note;
+        Optional<String> typed = typed();
         note = Optional.of(shown);
-        if (other) {
+        if (before.map(ColorNote::id).filter(shown.id()::equals).isEmpty()) {
             showChoices();
+            typed.ifPresent(words -> before.ifPresent(typedFor -> session.edit(purposeOf(typedFor, words))));
+        } else if (before.map(ColorNote::purpose)
+                .filter(shown.purpose()::equals)
+                .isEmpty()) {
+            fill();
+        } else {
+            fillAllButTyped();
         }
-        fill();
+    }
+
+    /** The purpose in the field as far as it is typed; empty where it is the one taken, or one tried in the open list. */
+    private Optional<String> typed() {
+        String words = String.valueOf(purpose.getEditor().getItem());
+        return Optional.of(words).filter(w -> !w.equals(purpose.getSelectedItem()));
+    }
+
+    /** Takes the purpose that is being typed, as far as it is. */
+    void settle() {
+        if (typed().isPresent()) {
+            purposeChosen();
+        }
     }
 
     /** Puts the keyboard on the first choice. */
@@ -116,6 +140,12 @@ final class NoteEditor extends JPanel {
     }
 
     private void fill() {
+        fillAllButTyped();
+        note.ifPresent(shown -> purpose.getEditor().setItem(Purposes.words(shown.purpose())));
+    }
+
+    /** Fills in the strip's choices; words in the field of the purpose that are not taken yet stay. */
+    private void fillAllButTyped() {
         filling = true;
         note.ifPresent(shown -> {
             int number = session.study().notes().indexOf(shown) + 1;
@@ -161,7 +191,13 @@ final class NoteEditor extends JPanel {
 
     private void purposeChosen() {
         String typed = String.valueOf(purpose.getEditor().getItem());
-        change("purpose", now -> now.withPurpose(Purposes.key(typed)));
+        if (!filling) {
+            note.ifPresent(shown -> session.edit(purposeOf(shown, typed)));
+        }
+    }
+
+    private static Edit purposeOf(ColorNote note, String typed) {
+        return NoteEdits.change(note, "purpose", now -> now.withPurpose(Purposes.key(typed)));
     }
 
     private void directionChosen() {

@@ -6,21 +6,18 @@ import java.awt.Cursor;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
-import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseEvent;
 import java.awt.geom.Line2D;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
-import javax.swing.AbstractAction;
 import javax.swing.AbstractListModel;
 import javax.swing.JList;
-import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import javax.swing.SwingUtilities;
 import javax.swing.text.Position;
 import umbercard.desk.session.Session;
+import umbercard.desk.theme.Keys;
 import umbercard.desk.theme.Theme;
 import umbercard.model.ColorNote;
 import umbercard.words.Words;
@@ -34,7 +31,10 @@ final class StripList extends JList<ColorNote> {
     private final Strips strips;
     private final transient Runnable openEditor;
     private int pressedAt;
-    private OptionalInt carried = OptionalInt.empty();
+
+    /** The id of the strip under the button; its place may change under it, by undo or another edit. */
+    private transient Optional<String> carried = Optional.empty();
+
     private boolean dragging;
     private int gap;
 
@@ -100,14 +100,8 @@ final class StripList extends JList<ColorNote> {
         bind("ENTER", "change", openEditor);
     }
 
-    private void bind(String key, String name, Runnable action) {
-        getInputMap().put(KeyStroke.getKeyStroke(key), name);
-        getActionMap().put(name, new AbstractAction() {
-            @Override
-            public void actionPerformed(ActionEvent event) {
-                action.run();
-            }
-        });
+    private void bind(String stroke, String name, Runnable action) {
+        Keys.bind(this, WHEN_FOCUSED, stroke, name, action);
     }
 
     /** Shows the study's notes; the same one stays selected where it still exists. */
@@ -121,6 +115,9 @@ final class StripList extends JList<ColorNote> {
             clearSelection();
         } else if (next != getSelectedIndex()) {
             setSelectedIndex(next);
+        }
+        if (carried.filter(id -> indexOf(id) < 0).isPresent()) {
+            stopDragging();
         }
     }
 
@@ -187,26 +184,26 @@ final class StripList extends JList<ColorNote> {
 
     private void press(MouseEvent event) {
         int index = SwingUtilities.isLeftMouseButton(event) ? under(event) : -1;
-        carried = index < 0 ? OptionalInt.empty() : OptionalInt.of(index);
+        carried = index < 0
+                ? Optional.empty()
+                : Optional.of(strips.getElementAt(index).id());
         pressedAt = event.getY();
         dragging = false;
     }
 
     private void release() {
-        if (dragging && carried.isPresent()) {
-            int from = carried.getAsInt();
-            int to = Reorder.placeAfter(from, gap);
+        int from = dragging ? carried.map(this::indexOf).orElse(-1) : -1;
+        stopDragging();
+        if (from >= 0) {
             ColorNote note = strips.getElementAt(from);
-            stopDragging();
-            session.edit(NoteEdits.move(note, to));
+            session.edit(NoteEdits.move(note, Reorder.placeAfter(from, gap)));
             select(note.id());
         }
-        stopDragging();
     }
 
     private void stopDragging() {
         dragging = false;
-        carried = OptionalInt.empty();
+        carried = Optional.empty();
         setCursor(Cursor.getDefaultCursor());
         repaint();
     }

@@ -6,7 +6,6 @@ import java.awt.Dimension;
 import java.awt.FontMetrics;
 import java.awt.Graphics;
 import java.awt.Rectangle;
-import java.awt.event.ActionEvent;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.awt.event.MouseAdapter;
@@ -18,11 +17,11 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Predicate;
-import javax.swing.AbstractAction;
 import javax.swing.JPanel;
 import javax.swing.KeyStroke;
 import javax.swing.Scrollable;
 import javax.swing.SwingConstants;
+import umbercard.desk.theme.Keys;
 import umbercard.desk.theme.Theme;
 import umbercard.model.Stick;
 
@@ -126,17 +125,16 @@ final class Tray extends JPanel implements Scrollable {
     }
 
     private void bind(StickButton button, String key, int right, int down) {
-        button.getInputMap().put(KeyStroke.getKeyStroke(key), key);
-        button.getActionMap().put(key, new AbstractAction() {
-            @Override
-            public void actionPerformed(ActionEvent event) {
-                layout.cells().stream()
+        Keys.bind(
+                button,
+                WHEN_FOCUSED,
+                key,
+                key,
+                () -> layout.cells().stream()
                         .filter(cell -> cell.stick().equals(button.stick()))
                         .findFirst()
                         .flatMap(cell -> layout.next(cell, right, down))
-                        .ifPresent(cell -> go(cell.stick()));
-            }
-        });
+                        .ifPresent(cell -> go(cell.stick())));
     }
 
     private void go(Stick stick) {

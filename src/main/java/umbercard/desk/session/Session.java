@@ -34,6 +34,7 @@ public final class Session {
 
     private final List<Consumer<Change>> listeners = new CopyOnWriteArrayList<>();
     private History<Message> history;
+    private long opening;
     private Optional<Path> file;
     private String shown;
     private Optional<Study> asIf = Optional.empty();
@@ -50,6 +51,7 @@ public final class Session {
         return study.chosenThumbnail().map(Thumbnail::id).orElse("");
     }
 
+    /** Tells {@code listener} of every change from now on, after it was made. */
     public void listen(Consumer<Change> listener) {
         listeners.add(listener);
     }
@@ -62,12 +64,18 @@ public final class Session {
 
     /** Puts another study on the desk. */
     public void open(Study study, Optional<Path> from) {
+        opening++;
         history = new History<>(study);
         file = from;
         shown = firstShown(study);
         asIf = Optional.empty();
         photograph = Optional.empty();
         tell(Change.STUDY, Change.SHOWN, Change.PHOTOGRAPH, Change.FILE);
+    }
+
+    /** Which opening of a study this is: work begun during another one belongs to another study. */
+    public long opening() {
+        return opening;
     }
 
     public Study study() {
@@ -98,6 +106,7 @@ public final class Session {
         }
     }
 
+    /** Makes an edit; what was previewed ends. */
     public void edit(Edit edit) {
         asIf = Optional.empty();
         history.edit(edit.name(), edit.change(), edit.joinsWith());
@@ -112,12 +121,14 @@ public final class Session {
         }
     }
 
+    /** Takes the last edit back, if there is one. */
     public void undo() {
         asIf = Optional.empty();
         history.undo();
         settle();
     }
 
+    /** Makes the edit last taken back again, if there is one. */
     public void redo() {
         asIf = Optional.empty();
         history.redo();
@@ -145,21 +156,27 @@ public final class Session {
         return history.redoable();
     }
 
+    /** Whether the study differs from its file, or from what was opened. */
     public boolean isChanged() {
         return history.isChanged();
     }
 
+    /** The study's file; empty for an untitled one. */
     public Optional<Path> file() {
         return file;
     }
 
     /**
-     * Tells that a study was written.
+     * Tells that a study was written; nothing is done if another one lies on the desk by now.
      *
-     * @param study as it was on the desk when writing began
+     * @param during the {@link #opening()} in which writing began
+     * @param study as it was on the desk then
      * @param written as it stands in the file: the same but for where the photograph is found
      */
-    public void saved(Study study, Study written, Path path) {
+    public void saved(long during, Study study, Study written, Path path) {
+        if (during != opening) {
+            return;
+        }
         if (study().equals(study)) {
             history.replace(written);
         }
@@ -173,6 +190,7 @@ public final class Session {
         return photograph;
     }
 
+    /** Puts the decoded photograph on the desk, or takes it away. */
     public void photograph(Optional<Picture> decoded) {
         photograph = decoded;
         tell(Change.PHOTOGRAPH);

@@ -2,8 +2,6 @@ package umbercard.desk.stack;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
-import java.util.stream.Collectors;
 import umbercard.door.Edit;
 import umbercard.model.Mark;
 import umbercard.model.Study;
@@ -18,31 +16,20 @@ final class StackEdits {
 
     /** An empty thumbnail with a new id and a name that no other has. */
     static Thumbnail another(Study study) {
-        Set<String> names = names(study);
-        int number = study.thumbnails().size() + 1;
-        while (names.contains(Words.say("stack.new-name", Integer.toString(number)))) {
-            number++;
-        }
-        return Thumbnail.empty(study.newId("t"), Words.say("stack.new-name", Integer.toString(number)));
+        String name = study.freeName(
+                study.thumbnails().size() + 1, number -> Words.say("stack.new-name", Integer.toString(number)));
+        return Thumbnail.empty(study.newId("t"), name);
     }
 
     /** A copy with ids of its own and a name that no other has. */
     static Thumbnail copy(Study study, Thumbnail original) {
-        Set<String> names = names(study);
-        String name = Words.say("stack.copy-name", original.name());
-        for (int number = 2; names.contains(name); number++) {
-            name = Words.say("stack.copy-name.again", original.name(), Integer.toString(number));
-        }
+        String name = study.freeName(Words.say("stack.copy-name", original.name()));
         List<String> ids = study.newIds("m", original.marks().size());
         List<Mark> marks = new ArrayList<>();
         for (int i = 0; i < ids.size(); i++) {
             marks.add(original.marks().get(i).withId(ids.get(i)));
         }
         return original.withId(study.newId("t")).withName(name).withMarks(marks);
-    }
-
-    private static Set<String> names(Study study) {
-        return study.thumbnails().stream().map(Thumbnail::name).collect(Collectors.toSet());
     }
 
     static Edit addEmpty(Thumbnail thumbnail) {

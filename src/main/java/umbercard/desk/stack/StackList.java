@@ -2,21 +2,19 @@ package umbercard.desk.stack;
 
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Rectangle;
-import java.awt.event.ActionEvent;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.List;
 import java.util.Optional;
-import javax.swing.AbstractAction;
 import javax.swing.AbstractListModel;
 import javax.swing.JList;
 import javax.swing.JTextField;
-import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import javax.swing.text.Position;
 import umbercard.desk.session.Session;
+import umbercard.desk.theme.Keys;
 import umbercard.model.Thumbnail;
 import umbercard.words.Words;
 
@@ -70,10 +68,10 @@ final class StackList extends JList<Thumbnail> {
         setOpaque(false);
         setCellRenderer(renderer);
         addListSelectionListener(event -> showSelected());
-        bind("F2", this::beginRename);
-        bind("ENTER", this::choose);
-        bind("DELETE", this::removeSelected);
-        bind("BACK_SPACE", this::removeSelected);
+        bind("F2", "rename", this::beginRename);
+        bind("ENTER", "choose", this::choose);
+        bind("DELETE", "remove", this::removeSelected);
+        bind("BACK_SPACE", "remove", this::removeSelected);
         addMouseListener(new MouseAdapter() {
             @Override
             public void mouseClicked(MouseEvent event) {
@@ -86,18 +84,8 @@ final class StackList extends JList<Thumbnail> {
         follow();
     }
 
-    private void bind(String key, Runnable action) {
-        getInputMap().put(KeyStroke.getKeyStroke(key), key);
-        getActionMap().put(key, action(action));
-    }
-
-    private static AbstractAction action(Runnable action) {
-        return new AbstractAction() {
-            @Override
-            public void actionPerformed(ActionEvent event) {
-                action.run();
-            }
-        };
+    private void bind(String stroke, String name, Runnable action) {
+        Keys.bind(this, WHEN_FOCUSED, stroke, name, action);
     }
 
     private void prepareRename() {
@@ -105,8 +93,7 @@ final class StackList extends JList<Thumbnail> {
         rename.getAccessibleContext().setAccessibleName(Words.say("stack.rename.name"));
         rename.setVisible(false);
         rename.addActionListener(event -> endRename(true));
-        rename.getInputMap().put(KeyStroke.getKeyStroke("ESCAPE"), "cancel");
-        rename.getActionMap().put("cancel", action(() -> endRename(false)));
+        Keys.bind(rename, WHEN_FOCUSED, "ESCAPE", "cancel", () -> endRename(false));
         rename.addFocusListener(new FocusAdapter() {
             @Override
             public void focusLost(FocusEvent event) {
@@ -187,6 +174,20 @@ final class StackList extends JList<Thumbnail> {
         rename.requestFocusInWindow();
     }
 
+    /** Takes the name that is being typed, as far as it is. */
+    void settle() {
+        if (rename.isVisible()) {
+            takeName(renamed);
+        }
+    }
+
+    private void takeName(Optional<Thumbnail> thumbnail) {
+        String name = rename.getText().strip();
+        if (!name.isEmpty()) {
+            thumbnail.ifPresent(t -> session.edit(StackEdits.rename(t, name)));
+        }
+    }
+
     private void endRename(boolean keep) {
         if (!rename.isVisible()) {
             return;
@@ -198,9 +199,8 @@ final class StackList extends JList<Thumbnail> {
         if (hadFocus) {
             requestFocusInWindow();
         }
-        String name = rename.getText().strip();
-        if (keep && !name.isEmpty()) {
-            thumbnail.ifPresent(t -> session.edit(StackEdits.rename(t, name)));
+        if (keep) {
+            takeName(thumbnail);
         }
         repaint();
     }

@@ -64,6 +64,11 @@ public final class StackPanel extends JPanel {
         choose.setEnabled(session.thumbnail().isPresent() && !isChosen);
     }
 
+    /** Takes the name that is being typed, as far as it is; its field stays open and the focus where it is. */
+    public void settle() {
+        list.settle();
+    }
+
     private void addEmpty() {
         Thumbnail another = StackEdits.another(session.study());
         session.edit(StackEdits.addEmpty(another));

@@ -1,6 +1,5 @@
 package umbercard.desk.stack;
 
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import umbercard.model.Level;
@@ -18,15 +17,9 @@ final class StackWords {
 
     /** The height of the horizon, else of the land edge, above the lower edge; nothing where neither is set. */
     static String horizon(Thumbnail thumbnail) {
-        Optional<Level> level = thumbnail.horizon().or(thumbnail::landEdge);
+        Optional<Level> level = thumbnail.horizonOrLandEdge();
         String key = thumbnail.horizon().isPresent() ? "stack.horizon" : "stack.land-edge";
-        return level.map(line -> Words.say(key, share(1 - line.y()))).orElse("");
-    }
-
-    /** A share as the trade writes it: {@code .61}. */
-    static String share(double share) {
-        String words = String.format(Locale.ROOT, "%.2f", share);
-        return words.startsWith("0.") ? words.substring(1) : words;
+        return level.map(line -> Words.say(key, 1 - line.y())).orElse("");
     }
 
     /** The whole card as a screen reader says it. */

@@ -1,6 +1,7 @@
 package umbercard.desk.work;
 
 import java.util.concurrent.CancellationException;
+import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -41,7 +42,8 @@ public final class Background {
     }
 
     /**
-     * Does the work, then calls exactly one of the two on the event thread; neither, if it was stopped.
+     * Does the work, then calls one of the two on the event thread; neither, if the work heeded that it was stopped and
+     * threw a {@link CancellationException}. An {@link Error} is handed on as the cause of an {@link ExecutionException}.
      *
      * @param name what it is called while it lasts
      */
@@ -54,9 +56,7 @@ public final class Background {
             SwingUtilities.invokeLater(() -> {
                 watch.ended(task);
                 waiting.decrementAndGet();
-                if (!task.stopped()) {
-                    outcome.run();
-                }
+                outcome.run();
             });
         });
         return task;
@@ -67,11 +67,17 @@ public final class Background {
             T result = work.run(task);
             return () -> done.accept(result);
         } catch (CancellationException stopped) {
-            task.stop();
             return () -> {};
         } catch (Exception failure) {
             return () -> failed.accept(failure);
+        } catch (OutOfMemoryError | StackOverflowError | LinkageError error) {
+            return () -> failed.accept(new ExecutionException(error));
         }
+    }
+
+    /** Calls {@code then} on the event thread after all that is under way or waiting now. */
+    public void afterAll(Message name, Runnable then) {
+        run(name, task -> task, task -> then.run(), failure -> then.run());
     }
 
     /** Whether nothing is under way or waiting. */

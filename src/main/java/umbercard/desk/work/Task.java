@@ -32,10 +32,12 @@ public final class Task {
         }
     }
 
+    /** Whether it was asked to stop. */
     public boolean stopped() {
         return stopped;
     }
 
+    /** Asks the work to stop; it may still finish. */
     public void stop() {
         stopped = true;
     }

@@ -48,7 +48,7 @@ public final class HorizonHeight implements Reading {
     @Override
     public Finding read(Plan plan, Limits limits) {
         Thumbnail thumbnail = plan.thumbnail();
-        Optional<Level> set = thumbnail.horizon().or(thumbnail::landEdge);
+        Optional<Level> set = thumbnail.horizonOrLandEdge();
         if (set.isEmpty()) {
             return new Finding(NOT_SET, List.of(), Message.of("readings.horizon-height.not-set"), List.of());
         }

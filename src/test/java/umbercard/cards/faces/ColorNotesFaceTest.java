@@ -144,7 +144,7 @@ class ColorNotesFaceTest {
         assertThatThrownBy(() -> Written.cards(study, "color-notes"))
                 .isInstanceOf(Trouble.class)
                 .hasMessageContaining("3 × 5 in")
-                .hasMessageContaining("take a 4 × 6 in card");
+                .hasMessageContaining("take a larger card, 4 × 6 in");
         assertThat(Written.cards(on(study, "4x6in", landscape), "color-notes")).isNotEmpty();
     }
 

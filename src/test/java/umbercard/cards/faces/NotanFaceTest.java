@@ -139,7 +139,7 @@ class NotanFaceTest {
         assertThatThrownBy(() -> written(study))
                 .isInstanceOf(Trouble.class)
                 .hasMessageContaining("3 × 5 in")
-                .hasMessageMatching("(?s).*take a (4 × 6 in|A6|5 × 8 in|A5) card.*")
+                .hasMessageMatching("(?s).*take a larger card, (4 × 6 in|A6|5 × 8 in|A5).*")
                 .hasMessageMatching("(?s).*shorten the concept by \\d+ characters.*");
         assertThat(String.join(" ", words(written(on(study, "5x8in", landscape)))))
                 .contains(LONG.strip());

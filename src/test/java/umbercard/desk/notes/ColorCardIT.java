@@ -16,6 +16,8 @@ import net.miginfocom.swing.MigLayout;
 import org.assertj.swing.core.MouseButton;
 import org.assertj.swing.fixture.JListFixture;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import umbercard.desk.KilnHill;
 import umbercard.desk.OnDesk;
 import umbercard.desk.session.Session;
@@ -145,6 +147,36 @@ class ColorCardIT extends OnDesk {
     }
 
     @Test
+    void aStripThatIsUndoneWhileItIsDraggedIsDroppedNowhere() {
+        act(() -> session.edit(NoteEdits.add("n5", note("n4").stick(), Optional.empty())));
+        carry(4, 2);
+        undo();
+        robot().releaseMouse(MouseButton.LEFT_BUTTON);
+        robot().waitForIdle();
+        assertThat(ids()).containsExactly("n1", "n2", "n3", "n4");
+        assertThat(undoable()).isEqualTo("nothing");
+    }
+
+    @Test
+    void theStripThatWasTakenUpIsDroppedWhereverItStandsMeanwhile() {
+        act(() -> session.edit(NoteEdits.move(note("n2"), 0)));
+        carry(0, 3);
+        undo();
+        robot().releaseMouse(MouseButton.LEFT_BUTTON);
+        robot().waitForIdle();
+        assertThat(ids()).containsExactly("n1", "n3", "n2", "n4");
+        assertThat(undoable()).isEqualTo("move Peat");
+    }
+
+    private void carry(int from, int gap) {
+        int pitch = ask(() -> strips().target().getFixedCellHeight());
+        robot().moveMouse(strips().target(), new Point(60, from * pitch + 20));
+        robot().pressMouse(MouseButton.LEFT_BUTTON);
+        robot().moveMouse(strips().target(), new Point(60, gap * pitch + 2));
+        robot().waitForIdle();
+    }
+
+    @Test
     void aTrembleIsAClick() {
         drag(strips().target(), MouseButton.LEFT_BUTTON, List.of(new Point(60, 40), new Point(60, 47)));
         assertThat(ids()).containsExactly("n1", "n2", "n3", "n4");
@@ -193,13 +225,85 @@ class ColorCardIT extends OnDesk {
     @Test
     void aPurposeMayBeThePaintersOwnWords() {
         strips().item(0).doubleClick();
-        JComboBox<?> purpose = window().comboBox("notes.editor.purpose").target();
-        robot().focusAndWaitForFocusGain(ask(() -> purpose.getEditor().getEditorComponent()));
-        robot().pressAndReleaseKey(KeyEvent.VK_A, InputEvent.CTRL_MASK);
-        robot().enterText("soot");
+        typeAsPurpose("soot");
         robot().pressAndReleaseKey(KeyEvent.VK_TAB);
         until("the purpose is taken", () -> note("n1").purpose().equals("soot"));
         assertThat(undoable()).isEqualTo("change purpose of Sloe");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"darks, lights", "darks, darks"})
+    void aPurposeTypedStaysWithItsStripWhenAnotherIsClicked(String first, String second) {
+        ColorNote[] four = KilnHill.study().notes().toArray(ColorNote[]::new);
+        act(() -> session.open(
+                KilnHill.study()
+                        .withNotes(List.of(four[0].withPurpose(first), four[1].withPurpose(second), four[2], four[3])),
+                Optional.empty()));
+        strips().item(0).doubleClick();
+        typeAsPurpose("xyz");
+        strips().clickItem(1);
+        assertThat(note("n1").purpose()).isEqualTo("xyz");
+        assertThat(note("n2").purpose()).isEqualTo(second);
+        assertThat(purposeShown()).isEqualTo(second);
+        assertThat(undoable()).isEqualTo("change purpose of Sloe");
+
+        strips().clickItem(0);
+        assertThat(purposeShown()).isEqualTo("xyz");
+        undo();
+        assertThat(purposeShown()).isEqualTo(first);
+        assertThat(undoable()).isEqualTo("nothing");
+    }
+
+    private void typeAsPurpose(String words) {
+        JComboBox<?> purpose = window().comboBox("notes.editor.purpose").target();
+        robot().focusAndWaitForFocusGain(ask(() -> purpose.getEditor().getEditorComponent()));
+        robot().pressAndReleaseKey(KeyEvent.VK_A, InputEvent.CTRL_MASK);
+        robot().enterText(words);
+    }
+
+    private String purposeShown() {
+        JComboBox<?> purpose = window().comboBox("notes.editor.purpose").target();
+        return ask(() -> String.valueOf(purpose.getEditor().getItem()));
+    }
+
+    @Test
+    void aPurposeOnlyTriedInTheOpenListIsNotTaken() {
+        strips().item(0).doubleClick();
+        JComboBox<?> purpose = window().comboBox("notes.editor.purpose").target();
+        robot().focusAndWaitForFocusGain(ask(() -> purpose.getEditor().getEditorComponent()));
+        robot().pressAndReleaseKey(KeyEvent.VK_DOWN);
+        until("the list is open", purpose::isPopupVisible);
+        robot().pressAndReleaseKey(KeyEvent.VK_DOWN);
+        act(card::settle);
+        assertThat(undoable()).isEqualTo("nothing");
+        strips().clickItem(1);
+        assertThat(undoable()).isEqualTo("nothing");
+    }
+
+    @Test
+    void settlingTakesThePurposeAsFarAsItIsTyped() {
+        act(card::settle);
+        strips().item(0).doubleClick();
+        act(card::settle);
+        assertThat(undoable()).isEqualTo("nothing");
+
+        typeAsPurpose("xy");
+        act(card::settle);
+        assertThat(note("n1").purpose()).isEqualTo("xy");
+        robot().enterText("z");
+        assertThat(purposeShown()).isEqualTo("xyz");
+        act(card::settle);
+        assertThat(note("n1").purpose()).isEqualTo("xyz");
+    }
+
+    @Test
+    void whatIsBeingTypedOutlastsAnEditElsewhere() {
+        strips().item(0).doubleClick();
+        typeAsPurpose("xy");
+        act(() -> session.edit(NoteEdits.remove(note("n4"))));
+        robot().enterText("z");
+        act(card::settle);
+        assertThat(note("n1").purpose()).isEqualTo("xyz");
     }
 
     @Test

@@ -27,6 +27,7 @@ import umbercard.words.Words;
 
 class StackPanelIT extends OnDesk {
     private Session session;
+    private StackPanel panel;
 
     @Override
     protected Dimension windowSize() {
@@ -40,7 +41,8 @@ class StackPanelIT extends OnDesk {
         JFrame frame = new JFrame("stack");
         frame.setUndecorated(true);
         JPanel desk = new JPanel(new MigLayout("insets 14", "[]", "[grow,fill]"));
-        desk.add(new StackPanel(session));
+        panel = new StackPanel(session);
+        desk.add(panel);
         frame.setContentPane(desk);
         return frame;
     }
@@ -138,6 +140,23 @@ class StackPanelIT extends OnDesk {
         robot().pressAndReleaseKey(KeyEvent.VK_ESCAPE);
         assertThat(names()).contains("50 : 50");
         stack().requireFocused();
+    }
+
+    @Test
+    void settlingTakesTheNameAsFarAsItIsTyped() {
+        act(panel::settle);
+        stack().clickItem(0);
+        robot().pressAndReleaseKey(KeyEvent.VK_F2);
+        act(panel::settle);
+        assertThat(undoable()).isEqualTo("nothing");
+
+        robot().enterText("high");
+        act(panel::settle);
+        assertThat(names()).startsWith("high");
+        window().textBox("stack.rename").requireFocused();
+        robot().enterText("er");
+        robot().pressAndReleaseKey(KeyEvent.VK_ENTER);
+        assertThat(names()).startsWith("higher");
     }
 
     @Test

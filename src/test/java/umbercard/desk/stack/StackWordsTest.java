@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import umbercard.desk.KilnHill;
 import umbercard.model.Level;
 import umbercard.model.Thumbnail;
@@ -27,11 +29,10 @@ class StackWordsTest {
         assertThat(StackWords.horizon(first.withLandEdge(Optional.empty()))).isEmpty();
     }
 
-    @Test
-    void sharesAreWrittenWithoutTheNought() {
-        assertThat(StackWords.share(0.614)).isEqualTo(".61");
-        assertThat(StackWords.share(1)).isEqualTo("1.00");
-        assertThat(StackWords.share(0)).isEqualTo(".00");
-        assertThat(StackWords.share(-0.2)).isEqualTo("-0.20");
+    @ParameterizedTest
+    @CsvSource({"0.386, .61", "0, 1.00", "1, .00", "1.2, -.20"})
+    void heightsAreWrittenWithoutTheNought(double down, String up) {
+        assertThat(StackWords.horizon(first.withHorizon(Optional.of(Level.at(down)))))
+                .isEqualTo("horizon " + up);
     }
 }

@@ -3,7 +3,9 @@ package umbercard.desk.work;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.util.List;
 import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
@@ -67,13 +69,16 @@ class BackgroundTest {
     }
 
     @Test
-    void stoppedWorkCallsNeither() throws Exception {
+    void workThatHeedsItsStopCallsNeither() throws Exception {
         CountDownLatch goOn = new CountDownLatch(1);
         Task task = background.run(
                 NAME,
                 under -> {
                     goOn.await();
-                    return under.stopped();
+                    if (under.stopped()) {
+                        throw new CancellationException();
+                    }
+                    return "went on";
                 },
                 done -> told.add("done"),
                 failure -> told.add("failed"));
@@ -83,5 +88,47 @@ class BackgroundTest {
         assertThat(next()).isEqualTo("ended");
         SwingUtilities.invokeAndWait(() -> assertThat(background.isIdle()).isTrue());
         assertThat(told).isEmpty();
+    }
+
+    @Test
+    void workThatFinishesAllTheSameHandsItsResultOn() throws Exception {
+        CountDownLatch goOn = new CountDownLatch(1);
+        Task task = background.run(
+                NAME,
+                under -> {
+                    goOn.await();
+                    return "saved";
+                },
+                told::add,
+                failure -> told.add("failed"));
+        assertThat(next()).isEqualTo("started");
+        task.stop();
+        goOn.countDown();
+        assertThat(next()).isEqualTo("ended");
+        assertThat(next()).isEqualTo("saved");
+    }
+
+    @Test
+    void anErrorEndsTheWorkAndIsHandedOn() throws Exception {
+        background.run(
+                NAME,
+                task -> {
+                    throw new OutOfMemoryError("broken on purpose");
+                },
+                done -> told.add("done"),
+                failure -> told.add(failure.getCause().getMessage()));
+        assertThat(next()).isEqualTo("started");
+        assertThat(next()).isEqualTo("ended");
+        assertThat(next()).isEqualTo("broken on purpose");
+        SwingUtilities.invokeAndWait(() -> assertThat(background.isIdle()).isTrue());
+    }
+
+    @Test
+    void whatComesAfterAllComesLast() throws Exception {
+        background.run(NAME, task -> "first", told::add, failure -> told.add("failed"));
+        background.afterAll(NAME, () -> told.add("last"));
+        for (String expected : List.of("started", "ended", "first", "started", "ended", "last")) {
+            assertThat(next()).isEqualTo(expected);
+        }
     }
 }
