@@ -1,12 +1,15 @@
 package umbercard.desk;
 
+import java.util.HashSet;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import umbercard.desk.session.Session;
 import umbercard.desk.work.Background;
 import umbercard.door.Edit;
 import umbercard.door.Reads;
-import umbercard.store.BoxFile;
+import umbercard.kernel.Plugins;
+import umbercard.store.Boxes;
 import umbercard.store.Samples;
 import umbercard.words.Message;
 import umbercard.words.Words;
@@ -20,6 +23,8 @@ final class BoxChoosing {
     private final Background background;
     private final Telling telling;
     private final Choosing choosing;
+    private final Boxes boxes = Boxes.find();
+    private final Set<String> told = new HashSet<>();
 
     BoxChoosing(Session session, Background background, Telling telling, Choosing choosing) {
         this.session = session;
@@ -51,7 +56,7 @@ final class BoxChoosing {
         choosing.open("desk.choose.box", "json")
                 .ifPresent(file -> background.run(
                         Message.of("desk.work.open", String.valueOf(file.getFileName())),
-                        task -> BoxFile.read(file),
+                        task -> boxes.read(file),
                         this::take,
                         telling::failed));
     }
@@ -69,5 +74,9 @@ final class BoxChoosing {
                     reads.faults().size(),
                     named));
         }
+        boxes.switchedOff().stream()
+                .map(Plugins.SwitchedOff::name)
+                .filter(told::add)
+                .forEach(name -> telling.say(Words.say("desk.switched-off", name)));
     }
 }
