@@ -1,4 +1,4 @@
-/** Cards at true size: faces that lay out one side each, and how sides become pages. May use the door and what it stands on, notes and transfer. */
+/** Cards at true size: faces that lay out one side each, and how sides become pages. May use the door and what it stands on, notes, transfer and kernel. */
 @NullMarked
 package umbercard.cards;
 

@@ -12,6 +12,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import umbercard.cards.CardSizes;
 import umbercard.model.CardSettings;
+import umbercard.words.Message;
 import umbercard.words.Trouble;
 
 /** Writes the cards of one study or several. */
@@ -54,19 +55,30 @@ final class CardsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        List<String> writers = named("--as", kinds, "svg");
+        List<String> wanted = named("--faces", faces, "notan,color-notes");
         CardRun run = new CardRun();
         for (Path file : studies) {
             Opened opened = Opened.read(file);
             run.lay(new Opened(
                     opened.name(),
-                    opened.study().withCards(asWished(opened.study().cards()))));
+                    opened.study().withCards(asWished(opened.study().cards(), wanted))));
         }
-        run.write(kinds, folder, out);
+        run.write(writers, folder, out);
         SwitchedOffWords.tell(run.switchedOff(), err);
         return 0;
     }
 
-    private CardSettings asWished(CardSettings settings) throws Trouble {
+    /** The names of a list with commas, without the spaces round them. */
+    private static List<String> named(String option, List<String> given, String example) {
+        List<String> names = given.stream().map(String::strip).toList();
+        if (names.contains("")) {
+            throw new WrongCall(Message.of("cli.wrong.no-name", option, example));
+        }
+        return names;
+    }
+
+    private CardSettings asWished(CardSettings settings, List<String> wanted) throws Trouble {
         CardSettings wished = settings;
         if (card.isPresent()) {
             wished = wished.withCard(CardSizes.parse(card.get()));
@@ -74,6 +86,6 @@ final class CardsCommand implements Callable<Integer> {
         if (way.portrait || way.landscape) {
             wished = wished.withLandscape(way.landscape);
         }
-        return faces.isEmpty() ? wished : wished.withFaces(faces);
+        return wanted.isEmpty() ? wished : wished.withFaces(wanted);
     }
 }

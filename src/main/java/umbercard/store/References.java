@@ -85,6 +85,28 @@ public final class References {
         return name.toString().replace(name.getFileSystem().getSeparator(), "/");
     }
 
+    /**
+     * The study referring to a photograph from its own place: by a name relative to the study's file, and by the sum of the
+     * photograph's bytes, which is what {@link #matches(Study, byte[])} compares with. A sum that the study has already stays,
+     * for it tells what the study was begun with; so does its lack where the photograph cannot be read. A study without a
+     * reference stays as it is.
+     */
+    public static Study named(Study study, Path studyFile, Path photograph) {
+        EventThread.refuse("reading a photograph");
+        return study.withReference(study.reference()
+                .map(reference -> reference.withFile(relativeName(studyFile, photograph)))
+                .map(reference -> reference.sha256().isEmpty() ? reference.withSha256(sum(photograph)) : reference));
+    }
+
+    /** The sum of a file; empty if it cannot be read, because a study is to be saved even if its photograph is gone. */
+    private static String sum(Path photograph) {
+        try {
+            return sha256(Files.readAllBytes(photograph));
+        } catch (IOException unreadable) {
+            return "";
+        }
+    }
+
     /** The bytes' SHA-256 sum (FIPS 180-4) in lower-case hexadecimal. */
     public static String sha256(byte[] bytes) {
         try {
