@@ -36,7 +36,7 @@ class ArchitectureTest {
             .importPackages("umbercard");
 
     /** A floor, so that no rule passes because nothing was looked at; raise it as the program grows. */
-    private static final int CLASSES_AT_LEAST = 350;
+    private static final int CLASSES_AT_LEAST = 400;
 
     private static final List<String> DOOR_AND_ITS_OWN =
             List.of("door", "model", "geometry", "color", "picture", "notan", "words", "kernel");

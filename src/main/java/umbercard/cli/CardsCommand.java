@@ -14,6 +14,7 @@ import umbercard.cards.CardSizes;
 import umbercard.model.CardSettings;
 import umbercard.words.Message;
 import umbercard.words.Trouble;
+import umbercard.words.Words;
 
 /** Writes the cards of one study or several. */
 @Command(name = "cards")
@@ -58,6 +59,7 @@ final class CardsCommand implements Callable<Integer> {
         List<String> writers = named("--as", kinds, "svg");
         List<String> wanted = named("--faces", faces, "notan,color-notes");
         CardRun run = new CardRun();
+        run.know(wanted, writers);
         for (Path file : studies) {
             Opened opened = Opened.read(file);
             run.lay(new Opened(
@@ -65,6 +67,7 @@ final class CardsCommand implements Callable<Integer> {
                     opened.study().withCards(asWished(opened.study().cards(), wanted))));
         }
         run.write(writers, folder, out);
+        run.left().forEach(left -> err.println(Words.say(left)));
         SwitchedOffWords.tell(run.switchedOff(), err);
         return 0;
     }
@@ -78,10 +81,14 @@ final class CardsCommand implements Callable<Integer> {
         return names;
     }
 
-    private CardSettings asWished(CardSettings settings, List<String> wanted) throws Trouble {
+    private CardSettings asWished(CardSettings settings, List<String> wanted) {
         CardSettings wished = settings;
         if (card.isPresent()) {
-            wished = wished.withCard(CardSizes.parse(card.get()));
+            try {
+                wished = wished.withCard(CardSizes.parse(card.get()));
+            } catch (Trouble noSize) {
+                throw new WrongCall(noSize.said());
+            }
         }
         if (way.portrait || way.landscape) {
             wished = wished.withLandscape(way.landscape);

@@ -91,7 +91,7 @@ final class StartCommand implements Callable<Integer> {
     }
 
     private Reads sticks(Path from) throws Trouble {
-        Boxes boxes = Boxes.find();
+        Boxes boxes = new Boxes();
         try {
             return boxes.read(from);
         } finally {

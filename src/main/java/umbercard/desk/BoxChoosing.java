@@ -23,7 +23,7 @@ final class BoxChoosing {
     private final Background background;
     private final Telling telling;
     private final Choosing choosing;
-    private final Boxes boxes = Boxes.find();
+    private final Boxes boxes = new Boxes();
     private final Set<String> told = new HashSet<>();
 
     BoxChoosing(Session session, Background background, Telling telling, Choosing choosing) {

@@ -1,6 +1,7 @@
 package umbercard.desk;
 
 import java.awt.Dimension;
+import java.awt.EventQueue;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
@@ -33,7 +34,7 @@ public final class DeskWindow extends JFrame {
         this.session = session;
         WorkStrip work = new WorkStrip();
         background = new Background(work);
-        notanCard = new NotanCard(session);
+        notanCard = new NotanCard(session, instruments);
         Telling telling = new Telling(this);
         Choosing choosing = new Choosing(this);
         files = new StudyFiles(session, background, telling, choosing, new Photographs(session, background, telling));
@@ -55,7 +56,10 @@ public final class DeskWindow extends JFrame {
                 files.close();
             }
         });
-        InstrumentBar bar = new InstrumentBar(notanCard, instruments);
+        InstrumentBar bar = new InstrumentBar(
+                notanCard,
+                instruments,
+                name -> EventQueue.invokeLater(() -> telling.say(Words.say("desk.switched-off", name))));
         setContentPane(content(bar, work, readings));
         setJMenuBar(new DeskMenu(
                 session,

@@ -25,14 +25,14 @@ public final class Boxes {
 
     private final Plugins<BoxReader> readers;
 
+    /** With the readers that are found. */
+    public Boxes() {
+        this(Plugins.find(BoxReader.class, Ranked.ORDER));
+    }
+
     /** With these readers, asked in their order. */
     public Boxes(Plugins<BoxReader> readers) {
         this.readers = readers;
-    }
-
-    /** With the readers that the program comes with and those beside it. */
-    public static Boxes find() {
-        return new Boxes(Plugins.find(BoxReader.class, Ranked.ORDER));
     }
 
     /**

@@ -1,4 +1,4 @@
-/** Files: studies, boxes, photographs that studies refer to, samples; saved whole or not at all. May use door, model, geometry, color, picture, words and kernel. */
+/** Files: studies, boxes, samples; saved whole or not at all. May use door, model, geometry, color, picture, words and kernel. */
 @NullMarked
 package umbercard.store;
 

@@ -97,6 +97,14 @@ class FirstPassCommandTest {
     }
 
     @Test
+    void aGivenNameThatAnotherHasIsRefused() throws IOException {
+        Calls.Result refused = Calls.run("first-pass", file, "--name", " first ");
+        assertThat(refused.code()).isEqualTo(1);
+        assertThat(refused.err()).contains("has a thumbnail \"first\" already");
+        assertThat(study().thumbnails()).hasSize(1);
+    }
+
+    @Test
     void marksOfAllThumbnailsHaveIdsOfTheirOwn() throws IOException {
         Calls.run("first-pass", file);
         Calls.run("first-pass", file);

@@ -116,7 +116,7 @@ class StartCommandTest {
         Calls.Result result = Calls.run("start", photo, "-o", file, "--surface", "12x9in", "--box", box);
 
         assertThat(result.out()).contains(", box Kiln Yard 36.");
-        assertThat(StudyFile.read(file).box()).contains(Boxes.find().read(box).box());
+        assertThat(StudyFile.read(file).box()).contains(new Boxes().read(box).box());
     }
 
     @Test

@@ -54,13 +54,13 @@ class BoxFileTest {
                 Map.of());
         Path file = folder.resolve("tray.json");
         BoxFile.write(box, file);
-        assertThat(Boxes.find().read(file)).isEqualTo(new Reads(box, List.of()));
+        assertThat(new Boxes().read(file)).isEqualTo(new Reads(box, List.of()));
         assertThat(file).content().contains("    {\"id\": \"a\", \"name\": \"Wet slate\", \"slot\": [1, 1], \"lab\"");
     }
 
     @Test
     void goodSticksAreKeptAndBadOnesNamed() throws Exception {
-        Reads reads = Boxes.find().read(HAND_WRITTEN);
+        Reads reads = new Boxes().read(HAND_WRITTEN);
         assertThat(reads.box().name()).isEqualTo("Shed tray");
         assertThat(reads.box().more()).containsOnlyKeys("maker");
         assertThat(reads.box().sticks()).extracting(Stick::id).containsExactly("a", "c", "h");
@@ -110,7 +110,7 @@ class BoxFileTest {
         assertThat(reader).containsInstanceOf(JsonBoxReader.class);
         try (var in = Files.newInputStream(HAND_WRITTEN)) {
             assertThat(reader.orElseThrow().read(HAND_WRITTEN.toString(), in))
-                    .isEqualTo(Boxes.find().read(HAND_WRITTEN));
+                    .isEqualTo(new Boxes().read(HAND_WRITTEN));
         }
         byte[] study = "{\"format\": \"umbercard-study\"}".getBytes(StandardCharsets.UTF_8);
         assertThat(new JsonBoxReader().reads("box.json", study)).isFalse();

@@ -58,7 +58,7 @@ class BoxesTest {
 
     @Test
     void findsTheProgramsOwnReader() throws IOException {
-        assertThat(Boxes.find().read(HAND_WRITTEN))
+        assertThat(new Boxes().read(HAND_WRITTEN))
                 .isEqualTo(BoxFile.parse(Files.readString(HAND_WRITTEN), HAND_WRITTEN.toString()));
     }
 
@@ -66,7 +66,7 @@ class BoxesTest {
     void eachKindOfFileIsReadByItsReader() throws IOException {
         Boxes boxes = with(new ListReader(), new JsonBoxReader());
         assertThat(boxes.read(file("slate.txt", "BOX Slates")).box().name()).isEqualTo("Slates");
-        assertThat(boxes.read(HAND_WRITTEN)).isEqualTo(Boxes.find().read(HAND_WRITTEN));
+        assertThat(boxes.read(HAND_WRITTEN)).isEqualTo(new Boxes().read(HAND_WRITTEN));
     }
 
     @Test
@@ -79,7 +79,7 @@ class BoxesTest {
 
     @Test
     void aMissingAnEmptyAndADamagedFileAreToldApart() throws IOException {
-        Boxes boxes = Boxes.find();
+        Boxes boxes = new Boxes();
         assertThatThrownBy(() -> boxes.read(folder.resolve("none.json"))).hasMessageContaining("not there");
         assertThatThrownBy(() -> boxes.read(file("empty.json", ""))).hasMessageContaining("empty");
         assertThatThrownBy(() -> boxes.read(file("cut.json", "{\"format\": \"umbercard-box\", \"na")))

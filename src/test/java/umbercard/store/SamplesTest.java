@@ -34,8 +34,8 @@ class SamplesTest {
     }
 
     private static Box box() throws Exception {
-        assertThat(Boxes.find().read(BOX).faults()).isEmpty();
-        return Boxes.find().read(BOX).box();
+        assertThat(new Boxes().read(BOX).faults()).isEmpty();
+        return new Boxes().read(BOX).box();
     }
 
     private static Design design(Study study, String name) {

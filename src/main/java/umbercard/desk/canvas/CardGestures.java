@@ -73,9 +73,12 @@ final class CardGestures {
     }
 
     private final class Pointer extends MouseAdapter {
+        /** For a press or a release it is the button that went down or up which counts, not those held besides. */
         private void pass(Act act, MouseEvent event, int clicks) {
             last = card.place().toFrame(event.getX(), event.getY());
-            boolean second = SwingUtilities.isRightMouseButton(event);
+            boolean second = act == Act.DRAG
+                    ? SwingUtilities.isRightMouseButton(event)
+                    : event.getButton() == MouseEvent.BUTTON3;
             feel(
                     act,
                     "",
@@ -84,24 +87,28 @@ final class CardGestures {
                     event.getWhen());
         }
 
+        private boolean draws(MouseEvent event) {
+            return event.getButton() == MouseEvent.BUTTON1 || event.getButton() == MouseEvent.BUTTON3;
+        }
+
         @Override
         public void mousePressed(MouseEvent event) {
             card.requestFocusInWindow();
-            if (!SwingUtilities.isMiddleMouseButton(event)) {
+            if (draws(event)) {
                 pass(Act.PRESS, event, event.getClickCount());
             }
         }
 
         @Override
         public void mouseDragged(MouseEvent event) {
-            if (!SwingUtilities.isMiddleMouseButton(event)) {
+            if (SwingUtilities.isLeftMouseButton(event) || SwingUtilities.isRightMouseButton(event)) {
                 pass(Act.DRAG, event, 0);
             }
         }
 
         @Override
         public void mouseReleased(MouseEvent event) {
-            if (!SwingUtilities.isMiddleMouseButton(event)) {
+            if (draws(event)) {
                 pass(Act.RELEASE, event, event.getClickCount());
             }
         }

@@ -16,6 +16,9 @@ import umbercard.words.Words;
 
 /** The words on the card under the frame, and the lines that cross the frame. */
 final class CardWords {
+    /** Pixels at least between the title and what stands at the right. */
+    private static final double GAP = 24;
+
     private CardWords() {}
 
     private static Color color(String name) {
@@ -28,25 +31,36 @@ final class CardWords {
         g.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
     }
 
-    /** Title at the left, surface and light at the right, on one line below the frame. */
-    static void paint(Graphics2D g, CardPlace place, Study study) {
+    /**
+     * Title at the left, surface and light at the right, on one line below the frame. A hint takes the place of the facts
+     * while there is one; the title gives way where there is not room for both.
+     */
+    static void paint(Graphics2D g, CardPlace place, Study study, Optional<String> hint) {
         type(g, Font.PLAIN, 12);
         FontMetrics metrics = g.getFontMetrics();
         double room = place.card().getMaxY() - place.frame().getMaxY();
         float baseline =
                 (float) (place.frame().getMaxY() + room / 2 + (metrics.getAscent() - metrics.getDescent()) / 2.0);
-        String facts = Words.say(
+        double width = place.frame().getWidth();
+        String facts = facts(study);
+        String title = fitted(study.title(), metrics, width - metrics.stringWidth(facts) - GAP);
+        String said = fitted(hint.orElse(facts), metrics, width);
+        double saidWidth = metrics.stringWidth(said);
+        g.setColor(color("inkSoft"));
+        g.drawString(said, (float) (place.frame().getMaxX() - saidWidth), baseline);
+        if (metrics.stringWidth(title) + GAP + saidWidth <= width) {
+            g.setColor(color("ink"));
+            g.drawString(title, (float) place.frame().getX(), baseline);
+        }
+    }
+
+    private static String facts(Study study) {
+        return Words.say(
                 "desk.card.facts",
                 study.surface().width(),
                 study.surface().height(),
                 Words.say("trade.unit." + study.surface().unit().key()),
                 Words.say("trade.light." + study.light().key()));
-        double factsWidth = metrics.stringWidth(facts);
-        g.setColor(color("inkSoft"));
-        g.drawString(facts, (float) (place.frame().getMaxX() - factsWidth), baseline);
-        g.setColor(color("ink"));
-        String title = fitted(study.title(), metrics, place.frame().getWidth() - factsWidth - 24);
-        g.drawString(title, (float) place.frame().getX(), baseline);
     }
 
     private static String fitted(String words, FontMetrics metrics, double room) {

@@ -9,6 +9,7 @@ import java.awt.RenderingHints;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JPanel;
@@ -18,6 +19,7 @@ import umbercard.desk.theme.PaperCard;
 import umbercard.desk.theme.Theme;
 import umbercard.door.Instrument;
 import umbercard.door.Place;
+import umbercard.kernel.Plugins;
 import umbercard.model.Reference;
 import umbercard.model.Study;
 import umbercard.words.Words;
@@ -38,6 +40,7 @@ public final class NotanCard extends JPanel {
 
     private final Session session;
     private final Handling handling;
+    private final transient List<Runnable> whenTaken = new ArrayList<>();
     private final MarksLayer marks = new MarksLayer();
     private final ReferenceLayer reference = new ReferenceLayer(this::repaint);
     private SeenAs seenAs = SeenAs.COLOR;
@@ -45,9 +48,10 @@ public final class NotanCard extends JPanel {
     private boolean pointerOn;
     private transient List<Place> looked = List.of();
 
-    public NotanCard(Session session) {
+    /** The card of the study on the desk, to be drawn on with those of the instruments that work. */
+    public NotanCard(Session session, Plugins<Instrument> instruments) {
         this.session = session;
-        this.handling = new Handling(session);
+        this.handling = new Handling(session, instruments, this::taken);
         setName("notan-card");
         setOpaque(false);
         setFocusable(true);
@@ -66,15 +70,27 @@ public final class NotanCard extends JPanel {
         repaint();
     }
 
-    /** Takes up an instrument; the one already in hand goes on with what it has half made. */
+    /**
+     * Takes up an instrument; the one already in hand goes on with what it has half made. One that cannot be taken up is
+     * switched off, and the first that can is taken up instead.
+     */
     public void take(Instrument instrument) {
         if (!handling.instrument().equals(Optional.of(instrument))) {
             handling.take(instrument);
-            repaint();
         }
     }
 
-    /** The instrument in hand. */
+    /** Runs {@code listener} whenever another instrument is in hand, or none, or one was switched off. */
+    public void whenTaken(Runnable listener) {
+        whenTaken.add(listener);
+    }
+
+    private void taken() {
+        whenTaken.forEach(Runnable::run);
+        repaint();
+    }
+
+    /** The instrument in hand; empty where none works. */
     public Optional<Instrument> instrument() {
         return handling.instrument();
     }
@@ -135,13 +151,14 @@ public final class NotanCard extends JPanel {
         g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
         CardPlace place = place();
         PaperCard.paint(g, place.card(), false);
-        CardWords.paint(g, place, session.seen());
+        boolean inUse = bare == Bare.NO && (pointerOn || handling.isHolding());
+        CardWords.paint(g, place, session.seen(), inUse ? handling.hint() : Optional.empty());
         paintPicture(g, place);
-        CardWords.paintLevels(g, place, session.thumbnail(), session.study().ratio());
-        PlacePainter places = new PlacePainter(color("ink"), color("paper"));
-        places.paint(g, looked, place.toScreen());
-        if (pointerOn || handling.isHolding()) {
-            places.paint(g, handling.preview().places(), place.toScreen());
+        if (bare == Bare.NO) {
+            CardWords.paintLevels(g, place, session.thumbnail(), session.study().ratio());
+            PlacePainter places = new PlacePainter(color("ink"), color("paper"));
+            places.paint(g, looked, place.toScreen());
+            places.paint(g, inUse ? handling.preview().places() : List.of(), place.toScreen());
         }
         g.dispose();
     }

@@ -4,6 +4,8 @@ import java.awt.image.BufferedImage;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.BooleanSupplier;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import javax.swing.SwingUtilities;
 import umbercard.kernel.Latest;
 import umbercard.model.Frame;
@@ -18,9 +20,10 @@ import umbercard.picture.ValueField;
 
 /**
  * The framed reference as it is looked at, made in the background at the size it is shown. Steps whose inputs did not
- * change are not done again.
+ * change are not done again; nothing of a photograph is kept once none is wanted.
  */
 final class ReferenceLayer {
+    private static final Logger LOG = Logger.getLogger(ReferenceLayer.class.getName());
 
     /** All that the image depends on. {@code design} counts only where the split follows the thumbnail. */
     record Wanted(
@@ -65,10 +68,18 @@ final class ReferenceLayer {
 
     private record Shown(Wanted wanted, BufferedImage image) {}
 
-    private final Latest<Wanted, Shown> latest;
+    /** What came of asking; without an image where nothing was wanted, or it could not be made. */
+    private record Answer(Optional<Wanted> wanted, Optional<BufferedImage> image) {}
+
+    private final Latest<Optional<Wanted>, Answer> latest;
     private final Runnable changed;
+
+    // Used on the background thread only.
     private Optional<Framed> framed = Optional.empty();
     private Optional<Squinted> squinted = Optional.empty();
+    private Optional<Wanted> failed = Optional.empty();
+
+    // Used on the event thread only.
     private Optional<Wanted> asked = Optional.empty();
     private Optional<Shown> shown = Optional.empty();
 
@@ -77,13 +88,21 @@ final class ReferenceLayer {
         this.latest = new Latest<>("umbercard-reference", this::make, this::show, SwingUtilities::invokeLater);
     }
 
-    /** Asks for another image, or for none; the last one stays until the new one is there. On the event thread. */
+    /**
+     * Asks for another image, or for none; the last one of the same photograph stays until the new one is there. What could
+     * not be made may be asked for again. On the event thread.
+     */
     void want(Optional<Wanted> wanted) {
         if (wanted.equals(asked)) {
             return;
         }
         asked = wanted;
-        wanted.ifPresentOrElse(latest::ask, () -> shown = Optional.empty());
+        shown = shown.filter(last -> isOfWanted(last.wanted()));
+        latest.ask(wanted);
+    }
+
+    private boolean isOfWanted(Wanted other) {
+        return asked.map(Wanted::photograph).equals(Optional.of(other.photograph()));
     }
 
     Optional<BufferedImage> image() {
@@ -95,13 +114,40 @@ final class ReferenceLayer {
         return shown.map(Shown::wanted).equals(asked);
     }
 
-    private void show(Shown made) {
-        shown = asked.map(wanted -> made);
-        changed.run();
+    private void show(Answer answer) {
+        Optional<Shown> made = answer.wanted()
+                .filter(this::isOfWanted)
+                .flatMap(wanted -> answer.image().map(image -> new Shown(wanted, image)));
+        if (made.isPresent()) {
+            shown = made;
+            changed.run();
+        } else if (asked.equals(answer.wanted())) {
+            // Not told: showing anew would ask at once for what has just failed.
+            asked = shown.map(Shown::wanted);
+        }
     }
 
-    private Shown make(Wanted wanted, BooleanSupplier stopped) {
-        return new Shown(wanted, picture(wanted, stopped));
+    private Answer make(Optional<Wanted> wanted, BooleanSupplier stopped) {
+        if (wanted.isEmpty()) {
+            forget();
+            failed = Optional.empty();
+            return new Answer(wanted, Optional.empty());
+        }
+        try {
+            return new Answer(wanted, wanted.map(some -> picture(some, stopped)));
+        } catch (RuntimeException | OutOfMemoryError failure) {
+            forget();
+            if (!failed.equals(wanted)) {
+                LOG.log(Level.WARNING, "no picture of the reference", failure);
+            }
+            failed = wanted;
+            return new Answer(wanted, Optional.empty());
+        }
+    }
+
+    private void forget() {
+        framed = Optional.empty();
+        squinted = Optional.empty();
     }
 
     private BufferedImage picture(Wanted wanted, BooleanSupplier stopped) {

@@ -27,8 +27,8 @@ import umbercard.words.Message;
  * the hand lets go. A click sets a sharp corner, and clicks and lines go on until the outline is closed: by a tap on its
  * start, Enter or a double click. Left open with both ends at the frame's border or beyond, an outline closes along the
  * border, on the lower side unless the key O has chosen the other. Backspace takes the last corner or line back, Escape
- * drops the outline. The second button at its first press swaps lay and lift. An outline that encloses nothing of the
- * frame makes no mark.
+ * drops the outline. The second button at its first press swaps lay and lift. A button that goes down or up while another
+ * one draws changes nothing. An outline that encloses nothing of the frame makes no mark.
  */
 final class OutlineHand implements Hand {
     /** A freehand line is fitted to within this many screen pixels of the hand. */
@@ -73,7 +73,11 @@ final class OutlineHand implements Hand {
         return Step.idle();
     }
 
+    /** A pen's barrel button pinched within a stroke is no press of its own. */
     private Step pressed(Gesture gesture) {
+        if (stroke.isPresent()) {
+            return seen(gesture);
+        }
         if (draft.isEmpty()) {
             boolean swaps = gesture.with().contains(Gesture.With.SECOND_BUTTON);
             draft = Optional.of(Draft.begin(bench.thumbnail().get(), swaps ? other() : kind));
@@ -92,7 +96,7 @@ final class OutlineHand implements Hand {
     }
 
     private Step released(Gesture gesture) {
-        if (draft.isEmpty() || stroke.isEmpty()) {
+        if (draft.isEmpty() || stroke.filter(line -> line.endsWith(gesture)).isEmpty()) {
             return seen(gesture);
         }
         Draft before = draft.get();
@@ -222,7 +226,8 @@ final class OutlineHand implements Hand {
                 ? Optional.empty()
                 : Optional.of(adding(shown, outline).apply(bench.study().get()));
         boolean alongBorder = outline.nodes().size() > shown.path().nodes().size();
-        String hint = alongBorder ? "border" : drawing ? "stroke" : closing ? "close" : "next";
+        boolean closes = closing || made.isEmpty();
+        String hint = alongBorder ? "border" : !closes ? "next" : drawing ? "stroke" : "close";
         return Step.holding(new Preview(
                 List.of(new Place.Along(shown.line()), new Place.At(shown.start())),
                 asIf,

@@ -16,12 +16,23 @@ final class Stroke {
     private final List<Point> raw = new ArrayList<>();
     private final List<Point> coarse = new ArrayList<>();
     private final int clicks;
+    private final boolean secondButton;
     private boolean travelled;
 
     Stroke(Gesture press) {
         raw.add(press.at());
         coarse.add(press.at());
         clicks = press.clicks();
+        secondButton = isSecond(press);
+    }
+
+    private static boolean isSecond(Gesture gesture) {
+        return gesture.with().contains(Gesture.With.SECOND_BUTTON);
+    }
+
+    /** Whether a release is that of the button which began the stroke. */
+    boolean endsWith(Gesture release) {
+        return isSecond(release) == secondButton;
     }
 
     /** The hand moves on. */

@@ -26,7 +26,7 @@ import umbercard.kernel.Plugins;
 import umbercard.model.Study;
 import umbercard.model.Thumbnail;
 import umbercard.notan.Design;
-import umbercard.notan.Fold;
+import umbercard.notan.FoldCache;
 import umbercard.readings.Evaluation;
 import umbercard.words.Words;
 
@@ -46,6 +46,9 @@ public final class LedgerPanel extends JPanel {
     private final transient Session session;
     private final transient Plugins<Reading> readings;
     private final transient Latest<Question, Measured> worker;
+    /** Used on the worker's thread only. */
+    private final transient FoldCache folds = new FoldCache();
+
     private final Timer dimming = new Timer(PATIENCE, event -> dim(true));
     private final CardLayout pages = new CardLayout();
     private final ShareRule share = new ShareRule();
@@ -116,7 +119,7 @@ public final class LedgerPanel extends JPanel {
     }
 
     private Measured measure(Question question, BooleanSupplier stopped) {
-        Design design = Fold.of(question.thumbnail(), question.study().ratio());
+        Design design = folds.of(question.thumbnail(), question.study().ratio());
         return new Measured(
                 question.thumbnail(),
                 design.darkShare(),

@@ -71,8 +71,11 @@ class GesturePropertyTest {
             int before = script.edits().size();
             play(script, move);
             Step step = script.last();
-            assertThat(step).isNotNull();
+            assertThat(step.preview().asIf().isPresent() && !step.held())
+                    .as("whatever is shown as if it were done can be dropped")
+                    .isFalse();
             if (script.edits().size() > before) {
+                assertThat(step.held()).as("what is done is not half made").isFalse();
                 assertThat(step.preview().asIf())
                         .as("a finished edit leaves no preview")
                         .isEmpty();

@@ -202,9 +202,9 @@ class LevelHandTest {
     void everyHintHasWords() {
         Script script = Script.with(new Horizon()).hover(0.1, 0.1);
         assertThat(said(script)).isEqualTo("Press to draw the line here");
-        assertThat(said(script.click(0.1, 0.4).hover(0.1, 0.4))).startsWith("Drag to move it");
-        assertThat(said(script.press(0.1, 0.4))).startsWith("Let go");
-        assertThat(said(script.holding(ALT).press(0.1, 0.4))).startsWith("Let go");
+        assertThat(said(script.click(0.1, 0.4).hover(0.1, 0.4))).isEqualTo("Drag to move it · second button tilts it");
+        assertThat(said(script.press(0.1, 0.4))).isEqualTo("Let go to leave it here");
+        assertThat(said(script.holding(ALT).press(0.1, 0.4))).isEqualTo("Let go to keep this tilt");
     }
 
     private static String said(Script script) {

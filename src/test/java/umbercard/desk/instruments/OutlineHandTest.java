@@ -330,6 +330,27 @@ class OutlineHandTest {
     }
 
     @Test
+    void theOtherButtonPressedWithinAStrokeLeavesTheStrokeAlone() {
+        Script plain = laying().stroke(0.3, 0.2, 0.9, 0.2, 0.9, 0.8, 0.3, 0.8, 0.3, 0.2);
+        Script pinched = laying().stroke(0.3, 0.2, 0.9, 0.2, 0.9, 0.8);
+        pinched.holding(SECOND_BUTTON).press(0.9, 0.8).drag(0.9, 0.8).release();
+        assertThat(pinched.edits()).isEmpty();
+        assertThat(pinched.last().held()).isTrue();
+        pinched.holding().drag(0.3, 0.8).drag(0.3, 0.2).release();
+        assertThat(dark(pinched)).isCloseTo(dark(plain.release()), FITTED);
+        assertThat(onlyMark(pinched).kind()).isEqualTo(Mark.Kind.LAY);
+    }
+
+    @Test
+    void aStrokeBegunWithTheSecondButtonEndsWithIt() {
+        Script script = laying().holding(SECOND_BUTTON).stroke(0.3, 0.2, 0.9, 0.2, 0.9, 0.8);
+        script.holding().press(0.9, 0.8).release();
+        assertThat(script.edits()).isEmpty();
+        script.holding(SECOND_BUTTON).drag(0.3, 0.2).release();
+        assertThat(onlyMark(script).kind()).isEqualTo(Mark.Kind.LIFT);
+    }
+
+    @Test
     void theCornerUnderThePointerIsShownBeforeItIsSet() {
         Script script = laying().click(0.3, 0.2).click(0.9, 0.2).hover(0.9, 0.8);
         assertThat(script.last().preview().places())
@@ -350,18 +371,26 @@ class OutlineHandTest {
     void aSingleCornerCannotBeClosed() {
         Script script = laying().click(0.3, 0.2).hover(0.301, 0.2);
         assertThat(script.last().preview().pointer().map(Words::say))
-                .hasValueSatisfying(said -> assertThat(said).startsWith("Click on"));
+                .hasValueSatisfying(said -> assertThat(said).startsWith("Click or draw on"));
     }
 
     @Test
     void whatClosesAlongTheBorderSaysHowToChooseTheSide() {
         Script script = laying().click(0.3, 0.2).click(0, 0.4).hover(0.6, 0.5);
         assertThat(script.last().preview().pointer().map(Words::say))
-                .hasValueSatisfying(said -> assertThat(said).startsWith("Click on"));
+                .hasValueSatisfying(said -> assertThat(said).startsWith("Click or draw on"));
         script = laying().click(0, 0.4).hover(1.5, 0.4);
         assertThat(script.last().preview().pointer().map(Words::say))
-                .hasValueSatisfying(said -> assertThat(said).contains("O takes the other side"));
+                .hasValueSatisfying(said -> assertThat(said).contains("O: the other side"));
         script = laying().stroke(0.3, 0.4, 0.8, 0.4, 0.5, 0.6);
+        assertThat(script.last().preview().pointer().map(Words::say)).contains("Let go to close it");
+    }
+
+    @Test
+    void aLineDrawnOnFromACornerSaysThatItClosesOnlyAtTheStart() {
+        Script script = square().stroke(0.3, 0.8, 0.1, 0.5, 0.2, 0.3);
+        assertThat(script.last().preview().pointer().map(Words::say)).contains("Click or draw on · Enter closes it");
+        script.drag(0.3, 0.2);
         assertThat(script.last().preview().pointer().map(Words::say)).contains("Let go to close it");
     }
 
