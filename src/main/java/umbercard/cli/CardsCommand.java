@@ -11,6 +11,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import umbercard.cards.CardSizes;
+import umbercard.geometry.Size;
 import umbercard.model.CardSettings;
 import umbercard.words.Message;
 import umbercard.words.Trouble;
@@ -60,11 +61,11 @@ final class CardsCommand implements Callable<Integer> {
         List<String> wanted = named("--faces", faces, "notan,color-notes");
         CardRun run = new CardRun();
         run.know(wanted, writers);
+        Optional<Size> size = size();
         for (Path file : studies) {
             Opened opened = Opened.read(file);
-            run.lay(new Opened(
-                    opened.name(),
-                    opened.study().withCards(asWished(opened.study().cards(), wanted))));
+            CardSettings settings = asWished(opened.study().cards(), size, wanted);
+            run.lay(new Opened(opened.name(), opened.study().withCards(settings)));
         }
         run.write(writers, folder, out);
         run.left().forEach(left -> err.println(Words.say(left)));
@@ -81,15 +82,17 @@ final class CardsCommand implements Callable<Integer> {
         return names;
     }
 
-    private CardSettings asWished(CardSettings settings, List<String> wanted) {
-        CardSettings wished = settings;
-        if (card.isPresent()) {
-            try {
-                wished = wished.withCard(CardSizes.parse(card.get()));
-            } catch (Trouble noSize) {
-                throw new WrongCall(noSize.said());
-            }
+    /** The size wished for, looked at before any study is. */
+    private Optional<Size> size() {
+        try {
+            return card.isPresent() ? Optional.of(CardSizes.parse(card.get())) : Optional.empty();
+        } catch (Trouble noSize) {
+            throw new WrongCall(noSize.said());
         }
+    }
+
+    private CardSettings asWished(CardSettings settings, Optional<Size> size, List<String> wanted) {
+        CardSettings wished = size.map(settings::withCard).orElse(settings);
         if (way.portrait || way.landscape) {
             wished = wished.withLandscape(way.landscape);
         }

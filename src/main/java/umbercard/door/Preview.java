@@ -10,7 +10,7 @@ import umbercard.words.Message;
  *
  * @param places what to draw over the card
  * @param asIf the study as it would be: shown on the card, and fed to the live readings
- * @param pointer a short hint beside the pointer, if any
+ * @param pointer a short hint, said on the card while it holds, if any
  */
 public record Preview(List<Place> places, Optional<Study> asIf, Optional<Message> pointer) {
     public static final Preview NOTHING = new Preview(List.of(), Optional.empty(), Optional.empty());

@@ -1,8 +1,6 @@
 package umbercard.geometry;
 
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.NavigableSet;
@@ -38,30 +36,9 @@ final class Arrangement {
             this.noder = noder;
         }
 
-        /** Adds a closed walk that may meet anything anywhere. */
+        /** Adds a closed walk. */
         void add(Coordinate[] ring, int weight) {
-            string(ring, 0, ring.length - 1, weight);
-        }
-
-        /** Adds a closed walk that lies on the grid and meets others only where it is near them: the rest is taken as it is. */
-        void add(Coordinate[] ring, int weight, Nearness others) {
-            int start = -1;
-            for (int i = 1; i < ring.length; i++) {
-                if (others.isNear(ring[i - 1], ring[i])) {
-                    start = start < 0 ? i - 1 : start;
-                } else {
-                    string(ring, start, i - 1, weight);
-                    start = -1;
-                    edge(ring[i - 1], ring[i], weight);
-                }
-            }
-            string(ring, start, ring.length - 1, weight);
-        }
-
-        private void string(Coordinate[] ring, int start, int end, int weight) {
-            if (start >= 0) {
-                strings.add(new NodedSegmentString(Arrays.copyOfRange(ring, start, end + 1), weight));
-            }
+            strings.add(new NodedSegmentString(ring.clone(), weight));
         }
 
         private void edge(Coordinate from, Coordinate to, int weight) {
@@ -75,22 +52,17 @@ final class Arrangement {
 
         /** Cuts the walks; empty if the noder finds that it failed. */
         Optional<Arrangement> noded() {
-            Collection<?> pieces;
-            try {
-                noder.computeNodes(strings);
-                pieces = noder.getNodedSubstrings();
-            } catch (RuntimeException failed) {
-                // The library has no exception of its own for edges that it could not split.
-                return Optional.empty();
-            }
-            for (Object piece : pieces) {
-                SegmentString string = (SegmentString) piece;
+            return Noding.cut(noder, strings).map(this::arranged);
+        }
+
+        private Arrangement arranged(List<SegmentString> pieces) {
+            for (SegmentString string : pieces) {
                 int weight = (Integer) string.getData();
                 for (int i = 1; i < string.size(); i++) {
                     edge(string.getCoordinate(i - 1), string.getCoordinate(i), weight);
                 }
             }
-            return Optional.of(new Arrangement(merged(edges)));
+            return new Arrangement(merged(edges));
         }
     }
 

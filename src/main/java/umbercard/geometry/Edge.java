@@ -8,7 +8,7 @@ import org.locationtech.jts.geom.Coordinate;
  * An edge of a noded arrangement: it meets others at its ends only. {@code left} comes before {@code right} in the order
  * of x, then y; "above" is to the left hand of one who walks from left to right.
  */
-final class Edge {
+final class Edge implements Way {
     final Coordinate left;
     final Coordinate right;
 
@@ -38,13 +38,25 @@ final class Edge {
         this.weight = weight;
     }
 
+    @Override
+    public Coordinate ahead() {
+        return to();
+    }
+
+    @Override
+    public Coordinate behind() {
+        return from();
+    }
+
     /** Where a walk that keeps the result on its left hand begins. */
-    Coordinate from() {
+    @Override
+    public Coordinate from() {
         return insideAbove ? left : right;
     }
 
     /** Where a walk that keeps the result on its left hand ends. */
-    Coordinate to() {
+    @Override
+    public Coordinate to() {
         return insideAbove ? right : left;
     }
 

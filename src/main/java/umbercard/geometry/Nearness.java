@@ -25,13 +25,18 @@ final class Nearness {
     /** Marks the cells that a ring's edges pass near. */
     void mark(Coordinate[] ring) {
         for (int i = 1; i < ring.length; i++) {
-            if (where.intersects(ring[i - 1], ring[i])) {
-                int right = right(ring[i - 1], ring[i]);
-                int left = left(ring[i - 1], ring[i]);
-                int bottom = bottom(ring[i - 1], ring[i]);
-                for (int row = top(ring[i - 1], ring[i]); row <= bottom; row++) {
-                    near.set(row * CELLS + left, row * CELLS + right + 1);
-                }
+            mark(ring[i - 1], ring[i]);
+        }
+    }
+
+    /** Marks the cells that an edge passes near. */
+    void mark(Coordinate from, Coordinate to) {
+        if (where.intersects(from, to)) {
+            int right = right(from, to);
+            int left = left(from, to);
+            int bottom = bottom(from, to);
+            for (int row = top(from, to); row <= bottom; row++) {
+                near.set(row * CELLS + left, row * CELLS + right + 1);
             }
         }
     }

@@ -7,7 +7,6 @@ import java.util.function.Function;
 import java.util.function.IntPredicate;
 import java.util.function.ObjIntConsumer;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
@@ -22,38 +21,11 @@ import org.locationtech.jts.noding.snapround.SnapRoundingNoder;
  * regions are all this one operation, on a fixed grid.
  */
 final class Overlay {
-    private static final GeometryFactory FACTORY = new GeometryFactory(Grid.FINE_TO_COARSE.get(0));
+    static final GeometryFactory FACTORY = new GeometryFactory(Grid.FINE_TO_COARSE.get(0));
 
     private final Function<PrecisionModel, Noder> noders;
-    private final Walks mine = new Walks();
-    private final Walks others = new Walks();
-
-    /** Closed walks, and the weight of each. */
-    private static final class Walks {
-        private final List<Coordinate[]> rings = new ArrayList<>();
-        private final List<Integer> weights = new ArrayList<>();
-
-        void add(Coordinate[] ring, int weight) {
-            if (ring.length > 3) {
-                rings.add(ring);
-                weights.add(weight);
-            }
-        }
-
-        void eachTo(ObjIntConsumer<Coordinate[]> taker) {
-            for (int i = 0; i < rings.size(); i++) {
-                taker.accept(rings.get(i), weights.get(i));
-            }
-        }
-
-        /** So that the winding number is {@code weight} inside the polygon and 0 outside. */
-        void add(Polygon polygon, int weight) {
-            add(polygon.getExteriorRing().getCoordinates(), weight);
-            for (int i = 0; i < polygon.getNumInteriorRing(); i++) {
-                add(polygon.getInteriorRingN(i).getCoordinates(), weight);
-            }
-        }
-    }
+    private final List<Coordinate[]> rings = new ArrayList<>();
+    private final List<Integer> weights = new ArrayList<>();
 
     Overlay() {
         this(SnapRoundingNoder::new);
@@ -66,17 +38,18 @@ final class Overlay {
 
     /** Adds a closed walk: the last coordinate equals the first. */
     void add(Coordinate[] ring, int weight) {
-        mine.add(ring, weight);
+        if (ring.length > 3) {
+            rings.add(ring);
+            weights.add(weight);
+        }
     }
 
-    /** Adds a polygon of one region, on the grid and apart from that region's others. */
-    void addMine(Polygon polygon, int weight) {
-        mine.add(polygon, weight);
-    }
-
-    /** Adds a polygon of another region, on the grid and apart from that region's others. */
-    void addOther(Polygon polygon, int weight) {
-        others.add(polygon, weight);
+    /** Adds a polygon, so that the winding number is {@code weight} inside it. */
+    void add(Polygon polygon, int weight) {
+        add(polygon.getExteriorRing().getCoordinates(), weight);
+        for (int i = 0; i < polygon.getNumInteriorRing(); i++) {
+            add(polygon.getInteriorRingN(i).getCoordinates(), weight);
+        }
     }
 
     /**
@@ -84,13 +57,12 @@ final class Overlay {
      * and connected; outer rings run counter-clockwise (y up), holes clockwise. Never fails: where no grid serves, terraces do.
      */
     List<Polygon> fill(IntPredicate inside) {
-        if (mine.rings.isEmpty() && others.rings.isEmpty()) {
+        if (rings.isEmpty()) {
             return List.of();
         }
         for (PrecisionModel grid : Grid.FINE_TO_COARSE) {
             Arrangement.Builder edges = new Arrangement.Builder(noders.apply(grid));
-            addAll(edges, mine);
-            addAll(edges, others);
+            eachTo(edges::add);
             Optional<List<Polygon>> filled = edges.noded().flatMap(noded -> filled(noded, inside));
             if (filled.isPresent()) {
                 return filled.get();
@@ -99,37 +71,17 @@ final class Overlay {
         return terraced(inside);
     }
 
-    /**
-     * The same where all walks are borders of two regions that meet only within {@code meeting}: only edges that come near one
-     * of the other region are noded. Rounding those can push one over a corner elsewhere in theory; the sweep then finds no
-     * order, and all is noded.
-     */
-    List<Polygon> fill(IntPredicate inside, Envelope meeting) {
-        PrecisionModel grid = Grid.FINE_TO_COARSE.get(0);
-        Arrangement.Builder edges = new Arrangement.Builder(noders.apply(grid));
-        addNear(edges, mine, others, meeting, 4 / grid.getScale());
-        addNear(edges, others, mine, meeting, 4 / grid.getScale());
-        return edges.noded().flatMap(noded -> filled(noded, inside)).orElseGet(() -> fill(inside));
+    private void eachTo(ObjIntConsumer<Coordinate[]> taker) {
+        for (int i = 0; i < rings.size(); i++) {
+            taker.accept(rings.get(i), weights.get(i));
+        }
     }
 
     private List<Polygon> terraced(IntPredicate inside) {
         Terraces terraces = new Terraces();
-        mine.eachTo(terraces::add);
-        others.eachTo(terraces::add);
+        eachTo(terraces::add);
         Arrangement level = new Arrangement(terraces.edges(inside));
         return filled(level, winding -> winding != 0).orElseThrow();
-    }
-
-    private static void addAll(Arrangement.Builder edges, Walks walks) {
-        walks.eachTo(edges::add);
-    }
-
-    private static void addNear(Arrangement.Builder edges, Walks walks, Walks others, Envelope meeting, double slack) {
-        Nearness nearness = new Nearness(meeting, slack);
-        others.rings.forEach(nearness::mark);
-        for (int i = 0; i < walks.rings.size(); i++) {
-            edges.add(walks.rings.get(i), walks.weights.get(i), nearness);
-        }
     }
 
     private static Optional<List<Polygon>> filled(Arrangement edges, IntPredicate inside) {

@@ -13,6 +13,8 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.PrecisionModel;
+import org.locationtech.jts.noding.snapround.SnapRoundingNoder;
 
 /**
  * A part of the plane with a straight-sided border, of any number of pieces with any number of holes. Immutable and safe
@@ -31,6 +33,9 @@ public final class Region {
 
     @Nullable
     private volatile IndexedPointInAreaLocator locator;
+
+    @Nullable
+    private volatile Border border;
 
     private Region(List<Polygon> polygons) {
         this.polygons = List.copyOf(polygons);
@@ -76,14 +81,12 @@ public final class Region {
         if (covers(other) || other.covers(this)) {
             return covers(other) ? this : other;
         }
-        return apart(other) ? both(other) : overlay(other, 1, winding -> winding > 0, true, true);
+        return apart(other) ? both(other) : overlay(other, 1, winding -> winding > 0);
     }
 
     /** What lies in this region but not in the other. */
     public Region minus(Region other) {
-        return apart(other)
-                ? this
-                : other.covers(this) ? EMPTY : overlay(other, 2, winding -> winding == 1, true, false);
+        return apart(other) ? this : other.covers(this) ? EMPTY : overlay(other, 2, winding -> winding == 1);
     }
 
     /** What lies in this region and in the other. */
@@ -91,7 +94,7 @@ public final class Region {
         if (covers(other) || other.covers(this)) {
             return covers(other) ? other : this;
         }
-        return apart(other) ? EMPTY : overlay(other, 1, winding -> winding == 2, false, false);
+        return apart(other) ? EMPTY : overlay(other, 1, winding -> winding == 2);
     }
 
     private boolean apart(Region other) {
@@ -107,27 +110,21 @@ public final class Region {
                                 .toList());
     }
 
-    /** Overlays the pieces that may meet; of those that lie clear of the other region, keeps what is asked for. */
-    private Region overlay(Region other, int weight, IntPredicate inside, boolean keepsMine, boolean keepsOther) {
-        Overlay overlay = new Overlay();
-        List<Polygon> result = new ArrayList<>();
+    private Region overlay(Region other, int weight, IntPredicate inside) {
         Envelope meeting = bounds().intersection(other.bounds());
-        for (Polygon polygon : polygons) {
-            if (polygon.getEnvelopeInternal().intersects(meeting)) {
-                overlay.addMine(polygon, 1);
-            } else if (keepsMine) {
-                result.add(polygon);
-            }
-        }
-        for (Polygon polygon : other.polygons) {
-            if (polygon.getEnvelopeInternal().intersects(meeting)) {
-                overlay.addOther(polygon, weight);
-            } else if (keepsOther) {
-                result.add(polygon);
-            }
-        }
-        result.addAll(overlay.fill(inside, meeting));
-        return with(result);
+        PrecisionModel grid = Grid.FINE_TO_COARSE.get(0);
+        return new Patch(border(), 1, other.border(), weight, inside, meeting)
+                .polygons(new SnapRoundingNoder(grid), 4 / grid.getScale())
+                .map(Region::with)
+                .orElseGet(() -> overlayAll(other, weight, inside));
+    }
+
+    /** The slow way, which never fails. */
+    private Region overlayAll(Region other, int weight, IntPredicate inside) {
+        Overlay overlay = new Overlay();
+        polygons.forEach(polygon -> overlay.add(polygon, 1));
+        other.polygons.forEach(polygon -> overlay.add(polygon, weight));
+        return with(overlay.fill(inside));
     }
 
     /** Whether this region is one upright rectangle all round the other. */
@@ -171,6 +168,15 @@ public final class Region {
         if (known == null) {
             known = new IndexedPointInAreaLocator(Overlay.collected(polygons));
             locator = known;
+        }
+        return known;
+    }
+
+    private Border border() {
+        Border known = border;
+        if (known == null) {
+            known = new Border(polygons);
+            border = known;
         }
         return known;
     }

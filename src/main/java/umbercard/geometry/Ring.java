@@ -1,6 +1,7 @@
 package umbercard.geometry;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -59,14 +60,27 @@ final class Ring {
 
     /** The closed ring of coordinates, without points in the middle of a straight run. */
     Coordinate[] coordinates() {
-        List<Coordinate> kept = new ArrayList<>(edges.size() + 1);
-        Coordinate before = edges.get(edges.size() - 1).from();
-        for (Edge edge : edges) {
-            if (Orientation.index(before, edge.from(), edge.to()) != Orientation.COLLINEAR) {
-                kept.add(edge.from());
-                before = edge.from();
+        return closed(edges.stream().map(Edge::from).toList());
+    }
+
+    /**
+     * The corners from the least on, and that again at the end, without those in the middle of a straight run; nothing if they
+     * enclose nothing.
+     */
+    static Coordinate[] closed(List<Coordinate> corners) {
+        List<Coordinate> kept = new ArrayList<>(corners.size() + 1);
+        Coordinate before = corners.get(corners.size() - 1);
+        for (int i = 0; i < corners.size(); i++) {
+            Coordinate at = corners.get(i);
+            if (Orientation.index(before, at, corners.get((i + 1) % corners.size())) != Orientation.COLLINEAR) {
+                kept.add(at);
+                before = at;
             }
         }
+        if (kept.size() < 3) {
+            return new Coordinate[0];
+        }
+        Collections.rotate(kept, -kept.indexOf(Collections.min(kept)));
         kept.add(kept.get(0));
         return kept.toArray(new Coordinate[0]);
     }

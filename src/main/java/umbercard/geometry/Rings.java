@@ -12,12 +12,12 @@ import org.locationtech.jts.algorithm.PolygonNodeTopology;
 import org.locationtech.jts.geom.Coordinate;
 
 /** Strings border edges to outer rings with their holes. */
-final class Rings {
-    private final Map<Coordinate, List<Edge>> leaving = new HashMap<>();
+final class Rings<W extends Way> {
+    private final Map<Coordinate, List<W>> leaving = new HashMap<>();
 
-    private Rings(List<Edge> border) {
-        for (Edge edge : border) {
-            leaving.computeIfAbsent(edge.from(), place -> new ArrayList<>(1)).add(edge);
+    private Rings(List<W> border) {
+        for (W way : border) {
+            leaving.computeIfAbsent(way.from(), place -> new ArrayList<>(1)).add(way);
         }
     }
 
@@ -27,7 +27,18 @@ final class Rings {
      * @return empty if the edges do not close, because noding failed
      */
     static Optional<List<Ring>> of(List<Edge> border) {
-        return new Rings(border).walkAll(border).flatMap(Rings::sorted);
+        return simple(border)
+                .flatMap(rings ->
+                        sorted(new ArrayList<>(rings.stream().map(Ring::new).toList())));
+    }
+
+    /**
+     * The border as rings that do not touch themselves; pieces that touch in a point are apart.
+     *
+     * @return empty if the ways do not close, because noding failed
+     */
+    static <W extends Way> Optional<List<List<W>>> simple(List<W> border) {
+        return new Rings<>(border).walkAll(border);
     }
 
     private static Optional<List<Ring>> sorted(List<Ring> all) {
@@ -47,15 +58,15 @@ final class Rings {
         return Optional.of(outers);
     }
 
-    private Optional<List<Ring>> walkAll(List<Edge> border) {
-        List<Ring> rings = new ArrayList<>();
-        Set<Edge> walked = new HashSet<>();
-        for (Edge start : border) {
+    private Optional<List<List<W>>> walkAll(List<W> border) {
+        List<List<W>> rings = new ArrayList<>();
+        Set<W> walked = new HashSet<>();
+        for (W start : border) {
             if (walked.contains(start)) {
                 continue;
             }
-            List<Edge> walk = new ArrayList<>();
-            Edge edge = start;
+            List<W> walk = new ArrayList<>();
+            W edge = start;
             do {
                 if (edge == null || !walked.add(edge)) {
                     return Optional.empty();
@@ -70,13 +81,13 @@ final class Rings {
 
     /** The next edge of the same piece: the sharpest turn to the left hand. */
     @Nullable
-    private Edge next(Edge edge) {
-        List<Edge> choice = leaving.getOrDefault(edge.to(), List.of());
+    private W next(W edge) {
+        List<W> choice = leaving.getOrDefault(edge.to(), List.of());
         if (choice.size() < 2) {
             return choice.isEmpty() ? null : choice.get(0);
         }
-        Edge best = null;
-        for (Edge candidate : choice) {
+        W best = null;
+        for (W candidate : choice) {
             if (best == null || isBetter(edge, candidate, best)) {
                 best = candidate;
             }
@@ -85,27 +96,27 @@ final class Rings {
     }
 
     /** Whether one meets {@code candidate} before {@code best}, turning clockwise from the way one came. */
-    private static boolean isBetter(Edge arriving, Edge candidate, Edge best) {
+    private static boolean isBetter(Way arriving, Way candidate, Way best) {
         Coordinate at = arriving.to();
-        boolean candidateFirst = PolygonNodeTopology.compareAngle(at, candidate.to(), arriving.from()) <= 0;
-        boolean bestFirst = PolygonNodeTopology.compareAngle(at, best.to(), arriving.from()) <= 0;
+        boolean candidateFirst = PolygonNodeTopology.compareAngle(at, candidate.ahead(), arriving.behind()) <= 0;
+        boolean bestFirst = PolygonNodeTopology.compareAngle(at, best.ahead(), arriving.behind()) <= 0;
         if (candidateFirst != bestFirst) {
             return candidateFirst;
         }
-        return PolygonNodeTopology.compareAngle(at, candidate.to(), best.to()) > 0;
+        return PolygonNodeTopology.compareAngle(at, candidate.ahead(), best.ahead()) > 0;
     }
 
     /** Cuts a walk that touches itself into simple rings. */
-    private static void cut(List<Edge> walk, List<Ring> rings) {
-        List<Edge> open = new ArrayList<>();
+    private static <W extends Way> void cut(List<W> walk, List<List<W>> rings) {
+        List<W> open = new ArrayList<>();
         Map<Coordinate, Integer> starts = new HashMap<>();
-        for (Edge edge : walk) {
+        for (W edge : walk) {
             starts.put(edge.from(), open.size());
             open.add(edge);
             Integer start = starts.get(edge.to());
             if (start != null) {
-                List<Edge> closed = open.subList(start, open.size());
-                rings.add(new Ring(closed));
+                List<W> closed = open.subList(start, open.size());
+                rings.add(List.copyOf(closed));
                 closed.forEach(done -> starts.remove(done.from()));
                 closed.clear();
             }

@@ -11,15 +11,22 @@ import umbercard.model.Thumbnail;
 
 /**
  * Folds thumbnails one after the other, quickly where each differs from the one before in few marks: what the marks before
- * and after the changed ones come to is kept, so a mark that is dragged costs three overlays, however many there are. Gives
+ * and after the changed ones come to is kept, so a mark that is dragged costs two overlays near its border, however many there are. Gives
  * what {@link Fold#of} gives. Not for several threads at once.
  */
 public final class FoldCache {
     /** So many marks may lie between what is kept of those before and after before it is worked out anew. */
     private static final int FEW = 4;
 
-    /** What is kept: the dark region before some marks, and the effect of the last {@code after} marks. */
-    private record Kept(int before, Region dark, int after, Effect effect) {}
+    /**
+     * What is kept of the first {@code before} and the last {@code after} marks: the dark region that they give by themselves,
+     * and what the last ones cover, where no mark between them can change anything.
+     */
+    private record Kept(int before, int after, Region dark, Region covered) {
+        Region with(Effect between) {
+            return new Effect(between.lifted().minus(covered), between.laid().minus(covered)).on(dark);
+        }
+    }
 
     private final IdentityHashMap<Outline, Region> shapes = new IdentityHashMap<>();
     private MarkRuns runs = new MarkRuns(this::shape);
@@ -50,8 +57,8 @@ public final class FoldCache {
             return last;
         }
         Kept usable = kept(visible, before, after);
-        Region dark = runs.on(usable.dark, visible, usable.before, visible.size() - usable.after);
-        Design design = new Design(ratio, usable.effect.on(dark));
+        Effect between = runs.effect(visible, usable.before, visible.size() - usable.after);
+        Design design = new Design(ratio, usable.with(between));
         kept = usable;
         last = design;
         return design;
@@ -121,10 +128,11 @@ public final class FoldCache {
             return old;
         }
         if (last != null && grown) {
-            return new Kept(before, last.dark(), 0, Effect.NONE);
+            return new Kept(before, 0, last.dark(), Region.empty());
         }
         Region start = ground == Thumbnail.Ground.DARK ? frame : Region.empty();
         Effect effect = runs.effect(now, now.size() - after, now.size());
-        return new Kept(before, runs.on(start, now, 0, before), after, effect);
+        Region dark = effect.on(runs.on(start, now, 0, before));
+        return new Kept(before, after, dark, effect.lifted().union(effect.laid()));
     }
 }

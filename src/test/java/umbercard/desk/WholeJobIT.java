@@ -84,7 +84,7 @@ class WholeJobIT extends AtDesk {
         assertThat(study().light()).isEqualTo(Light.LOW_SUN);
         assertThat(study().surface().width()).isEqualTo(16);
         assertThat(study().ratio()).isEqualTo(15.5 / 9.5, within(1e-12));
-        assertThat(window().target().getTitle()).startsWith("Mill pond, thaw (untitled copy)");
+        assertThat(window().target().getTitle()).startsWith("Mill pond, thaw (untitled)");
     }
 
     /** A pale sky over a dark shed, snowy land and a pond. */

@@ -73,12 +73,9 @@ final class CardGestures {
     }
 
     private final class Pointer extends MouseAdapter {
-        /** For a press or a release it is the button that went down or up which counts, not those held besides. */
         private void pass(Act act, MouseEvent event, int clicks) {
             last = card.place().toFrame(event.getX(), event.getY());
-            boolean second = act == Act.DRAG
-                    ? SwingUtilities.isRightMouseButton(event)
-                    : event.getButton() == MouseEvent.BUTTON3;
+            boolean second = SwingUtilities.isRightMouseButton(event);
             feel(
                     act,
                     "",
@@ -87,14 +84,10 @@ final class CardGestures {
                     event.getWhen());
         }
 
-        private boolean draws(MouseEvent event) {
-            return event.getButton() == MouseEvent.BUTTON1 || event.getButton() == MouseEvent.BUTTON3;
-        }
-
         @Override
         public void mousePressed(MouseEvent event) {
             card.requestFocusInWindow();
-            if (draws(event)) {
+            if (!SwingUtilities.isMiddleMouseButton(event)) {
                 pass(Act.PRESS, event, event.getClickCount());
             }
         }
@@ -108,7 +101,7 @@ final class CardGestures {
 
         @Override
         public void mouseReleased(MouseEvent event) {
-            if (draws(event)) {
+            if (!SwingUtilities.isMiddleMouseButton(event)) {
                 pass(Act.RELEASE, event, event.getClickCount());
             }
         }
