@@ -86,7 +86,7 @@ public final class Cards {
             if (!sides.isEmpty()) {
                 pages.add(new Pages(
                         FileNames.safe(study.title()) + "-" + face.id(),
-                        study.title() + ": " + face.id().replace('-', ' '),
+                        study.title() + ": " + Faces.name(face.id()),
                         study.concept(),
                         card.width(),
                         card.height(),

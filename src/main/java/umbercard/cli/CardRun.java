@@ -90,9 +90,8 @@ final class CardRun {
     }
 
     /** What failed on the way, for a word to the painter. */
-    List<String> switchedOff() {
+    List<Plugins.SwitchedOff> switchedOff() {
         return Stream.concat(cards.switchedOff().stream(), readings.switchedOff().stream())
-                .map(Plugins.SwitchedOff::name)
                 .toList();
     }
 }

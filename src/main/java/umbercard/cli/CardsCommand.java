@@ -13,6 +13,7 @@ import picocli.CommandLine.Parameters;
 import umbercard.cards.CardSizes;
 import umbercard.geometry.Size;
 import umbercard.model.CardSettings;
+import umbercard.words.Message;
 import umbercard.words.Trouble;
 import umbercard.words.Words;
 
@@ -56,19 +57,29 @@ final class CardsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        List<String> writers = named("--as", kinds, "svg");
+        List<String> wanted = named("--faces", faces, "notan,color-notes");
         CardRun run = new CardRun();
-        run.know(faces, kinds);
+        run.know(wanted, writers);
         Optional<Size> size = size();
         for (Path file : studies) {
             Opened opened = Opened.read(file);
-            run.lay(new Opened(
-                    opened.name(),
-                    opened.study().withCards(asWished(opened.study().cards(), size))));
+            CardSettings settings = asWished(opened.study().cards(), size, wanted);
+            run.lay(new Opened(opened.name(), opened.study().withCards(settings)));
         }
-        run.write(kinds, folder, out);
+        run.write(writers, folder, out);
         run.left().forEach(left -> err.println(Words.say(left)));
         SwitchedOffWords.tell(run.switchedOff(), err);
         return 0;
+    }
+
+    /** The names of a list with commas, without the spaces round them. */
+    private static List<String> named(String option, List<String> given, String example) {
+        List<String> names = given.stream().map(String::strip).toList();
+        if (names.contains("")) {
+            throw new WrongCall(Message.of("cli.wrong.no-name", option, example));
+        }
+        return names;
     }
 
     /** The size wished for, looked at before any study is. */
@@ -80,11 +91,11 @@ final class CardsCommand implements Callable<Integer> {
         }
     }
 
-    private CardSettings asWished(CardSettings settings, Optional<Size> size) {
+    private CardSettings asWished(CardSettings settings, Optional<Size> size, List<String> wanted) {
         CardSettings wished = size.map(settings::withCard).orElse(settings);
         if (way.portrait || way.landscape) {
             wished = wished.withLandscape(way.landscape);
         }
-        return faces.isEmpty() ? wished : wished.withFaces(faces);
+        return wanted.isEmpty() ? wished : wished.withFaces(wanted);
     }
 }

@@ -63,7 +63,7 @@ public final class Cli {
         CommandLine line = new CommandLine(program)
                 .addSubcommand(new DeskCommand(desk, out))
                 .addSubcommand(new StartCommand(out, err))
-                .addSubcommand(new FirstPassCommand(out))
+                .addSubcommand(new FirstPassCommand(out, err))
                 .addSubcommand(new ReadingsCommand(out, err))
                 .addSubcommand(new CardsCommand(out, err))
                 .addSubcommand(new PluginsCommand(out))

@@ -45,9 +45,11 @@ final class FirstPassCommand implements Callable<Integer> {
     private Optional<String> name = Optional.empty();
 
     private final PrintWriter out;
+    private final PrintWriter err;
 
-    FirstPassCommand(PrintWriter out) {
+    FirstPassCommand(PrintWriter out, PrintWriter err) {
         this.out = out;
+        this.err = err;
     }
 
     /** What is to go dark: a share of the frame, or all below a value. */
@@ -77,6 +79,9 @@ final class FirstPassCommand implements Callable<Integer> {
 
     private ValueField framed(Study study, Reference reference) throws Trouble {
         byte[] bytes = References.bytes(study, Optional.of(file));
+        if (!References.matches(study, bytes)) {
+            err.println(Words.say("cli.first-pass.other-photograph", reference.file(), file.toString()));
+        }
         Picture photograph = PhotoReader.read(reference.file(), bytes, Progress.NONE);
         return Values.of(FramedView.of(photograph, reference.frame(), study.ratio(), FirstPass.HEIGHT));
     }

@@ -36,10 +36,8 @@ final class PluginsCommand implements Runnable {
                     "cli.plugins.found", plugin.id(), plugin.getClass().getName()));
         }
         plugins.switchedOff()
-                .forEach(off -> out.println(Words.say(
-                        "cli.plugins.switched-off",
-                        off.name(),
-                        String.valueOf(off.cause().getMessage()))));
+                .forEach(off ->
+                        out.println(Words.say("cli.plugins.switched-off", off.name(), SwitchedOffWords.cause(off))));
         if (plugins.on().isEmpty() && plugins.switchedOff().isEmpty()) {
             out.println(Words.say("cli.plugins.none"));
         }

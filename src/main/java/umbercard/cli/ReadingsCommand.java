@@ -43,8 +43,7 @@ final class ReadingsCommand implements Callable<Integer> {
         Map<String, Finding> findings = opened.findings(readings, wanted);
         ReadingsReport report = new ReadingsReport(opened.study(), wanted, readings.on(), findings);
         out.println(json ? ReadingsJson.of(report) : report.table());
-        SwitchedOffWords.tell(
-                readings.switchedOff().stream().map(Plugins.SwitchedOff::name).toList(), err);
+        SwitchedOffWords.tell(readings.switchedOff(), err);
         return 0;
     }
 }

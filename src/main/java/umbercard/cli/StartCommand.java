@@ -70,11 +70,12 @@ final class StartCommand implements Callable<Integer> {
         if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
             throw new Trouble(Message.of("cli.trouble.study-exists", file.toString()));
         }
-        Picture picture = PhotoReader.read(photo, Progress.NONE);
-        Optional<Reads> sticks = box.isPresent() ? Optional.of(new Boxes().read(box.get())) : Optional.empty();
+        byte[] photograph = PhotoReader.bytes(photo);
+        Picture picture = PhotoReader.read(photo.toString(), photograph, Progress.NONE);
+        Optional<Reads> sticks = box.isPresent() ? Optional.of(sticks(box.get())) : Optional.empty();
         Reference reference = Reference.to(
                 References.relativeName(file, photo),
-                References.sha256(Files.readAllBytes(photo)),
+                References.sha256(photograph),
                 Frame.largest(picture.ratio(), surface.ratio()));
         Study begun = Study.begin(title(), surface)
                 .withConcept(concept.strip())
@@ -87,6 +88,15 @@ final class StartCommand implements Callable<Integer> {
         tell(study);
         sticks.ifPresent(this::tellFaults);
         return 0;
+    }
+
+    private Reads sticks(Path from) throws Trouble {
+        Boxes boxes = new Boxes();
+        try {
+            return boxes.read(from);
+        } finally {
+            SwitchedOffWords.tell(boxes.switchedOff(), err);
+        }
     }
 
     private String title() {

@@ -1,11 +1,14 @@
 package umbercard.desk;
 
+import java.util.HashSet;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import umbercard.desk.session.Session;
 import umbercard.desk.work.Background;
 import umbercard.door.Edit;
 import umbercard.door.Reads;
+import umbercard.kernel.Plugins;
 import umbercard.store.Boxes;
 import umbercard.store.Samples;
 import umbercard.words.Message;
@@ -21,6 +24,7 @@ final class BoxChoosing {
     private final Telling telling;
     private final Choosing choosing;
     private final Boxes boxes = new Boxes();
+    private final Set<String> told = new HashSet<>();
 
     BoxChoosing(Session session, Background background, Telling telling, Choosing choosing) {
         this.session = session;
@@ -70,5 +74,9 @@ final class BoxChoosing {
                     reads.faults().size(),
                     named));
         }
+        boxes.switchedOff().stream()
+                .map(Plugins.SwitchedOff::name)
+                .filter(told::add)
+                .forEach(name -> telling.say(Words.say("desk.switched-off", name)));
     }
 }

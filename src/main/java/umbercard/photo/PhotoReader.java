@@ -34,6 +34,16 @@ public final class PhotoReader {
      * @throws IllegalStateException on the event thread
      */
     public static Picture read(Path file, Progress progress) throws Trouble {
+        return read(file.toString(), bytes(file), progress);
+    }
+
+    /**
+     * The bytes of a photograph's file, not looked into.
+     *
+     * @throws Trouble with one sentence that names the file and the remedy, if it is missing, a folder, unreadable or too large
+     * @throws IllegalStateException on the event thread
+     */
+    public static byte[] bytes(Path file) throws Trouble {
         EventThread.refuse("reading a photograph");
         String name = file.toString();
         try {
@@ -43,7 +53,7 @@ public final class PhotoReader {
             if (Files.size(file) > MOST_BYTES) {
                 throw new Trouble(Message.of("photo.too-large", name));
             }
-            return read(name, Files.readAllBytes(file), progress);
+            return Files.readAllBytes(file);
         } catch (Trouble trouble) {
             throw trouble;
         } catch (NoSuchFileException missing) {

@@ -14,22 +14,11 @@ import umbercard.model.Stick;
 import umbercard.words.Message;
 import umbercard.words.Trouble;
 
-/** Boxes of sticks in files of their own: JSON (RFC 8259) that a person can read and write, format {@code umbercard-box}. */
+/** Boxes of sticks in files of the program's own kind: JSON (RFC 8259) that a person can read and write, format {@code umbercard-box}. */
 public final class BoxFile {
     private static final String STICKS = "sticks";
 
     private BoxFile() {}
-
-    /**
-     * Reads a box. A stick that cannot be read, or whose id another has already, is named among the faults, and the others
-     * are kept.
-     *
-     * @throws Trouble if the file is missing, is no box, is damaged, or is of a newer major version
-     */
-    public static Reads read(Path file) throws Trouble {
-        EventThread.refuse("reading a box");
-        return parse(Json.text(file), file.toString());
-    }
 
     /**
      * Writes a box, whole or not at all.
@@ -47,10 +36,11 @@ public final class BoxFile {
     }
 
     /**
-     * The box of a file's text.
+     * The box of a file's text. A stick that cannot be read, or whose id another has already, is named among the faults, and
+     * the others are kept.
      *
      * @param fileName what to call the file where something is wrong
-     * @throws Trouble as {@link #read(Path)}
+     * @throws Trouble if it is no box, is damaged, or is of a newer major version
      */
     public static Reads parse(String text, String fileName) throws Trouble {
         Fields fields = Head.BOX.open(Json.tree(text, fileName), fileName);

@@ -2,21 +2,26 @@ package umbercard.store;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import umbercard.door.BoxReader;
 import umbercard.door.Ranked;
 import umbercard.door.Reads;
 import umbercard.kernel.EventThread;
 import umbercard.kernel.Plugins;
+import umbercard.kernel.Plugins.SwitchedOff;
+import umbercard.words.Message;
 import umbercard.words.Trouble;
 
-/** Boxes of sticks in any kind of file that a reader is found for. */
+/**
+ * Reads boxes of sticks from files of every kind that a reader knows. Readers are plug-ins: one that fails is switched off
+ * and reported, and the next is asked.
+ */
 public final class Boxes {
-    /** As much of a file as a reader needs to know its kind by. */
-    private static final int HEAD = 4096;
+    /** How many of a file's first bytes a reader sees to tell its kind. */
+    private static final int HEAD = 8192;
 
     private final Plugins<BoxReader> readers;
 
@@ -25,53 +30,64 @@ public final class Boxes {
         this(Plugins.find(BoxReader.class, Ranked.ORDER));
     }
 
-    /** With these readers. */
+    /** With these readers, asked in their order. */
     public Boxes(Plugins<BoxReader> readers) {
         this.readers = readers;
     }
 
-    /** What a reader made of a file: a box, or a failure that is the file's and not the reader's. */
-    private record Outcome(Optional<Reads> reads, Optional<IOException> failure) {}
-
     /**
-     * Reads a box with the first reader that takes files of its kind; one that fails is switched off and the next is asked.
-     * A file that no reader takes is read as the program's own kind, which says what is wrong with it.
+     * Reads a box with the first reader that knows the file by its name and its first bytes. What that reader finds wrong
+     * with single sticks is among the faults, and the other sticks are kept.
      *
-     * @throws Trouble if the file is missing or no box
+     * @throws Trouble if the file is missing, empty or unreadable, no reader knows it, or the one that does finds it damaged
      */
     public Reads read(Path file) throws Trouble {
         EventThread.refuse("reading a box");
-        byte[] bytes;
-        try {
-            bytes = Files.readAllBytes(file);
-        } catch (IOException unreadable) {
-            return BoxFile.read(file);
+        String name = file.toString();
+        byte[] bytes = Json.bytes(file);
+        if (bytes.length == 0) {
+            throw new Trouble(Message.of("store.empty", name));
         }
-        byte[] head = Arrays.copyOf(bytes, Math.min(HEAD, bytes.length));
+        byte[] head = Arrays.copyOf(bytes, Math.min(bytes.length, HEAD));
         for (BoxReader reader : readers.on()) {
-            if (readers.ask(reader, r -> r.reads(file.toString(), head)).orElse(false)) {
-                Optional<Outcome> outcome = readers.ask(reader, r -> outcome(r, file, bytes));
-                if (outcome.isPresent()) {
-                    return settled(outcome.get(), file);
+            if (readers.ask(reader, r -> r.reads(name, head.clone())).orElse(false)) {
+                Optional<Attempt> attempt = readers.ask(reader, r -> attempt(r, name, bytes));
+                if (attempt.isPresent()) {
+                    return attempt.get().outcome(name);
                 }
             }
         }
-        return BoxFile.read(file);
+        throw new Trouble(Message.of("store.no-reader", name, String.join(", ", kinds())));
     }
 
-    private static Outcome outcome(BoxReader reader, Path file, byte[] bytes) {
+    private List<String> kinds() {
+        return readers.on().stream()
+                .flatMap(reader -> readers.ask(reader, BoxReader::id).stream())
+                .toList();
+    }
+
+    /** The readers that failed in this session, and why. */
+    public List<SwitchedOff> switchedOff() {
+        return readers.switchedOff();
+    }
+
+    private static Attempt attempt(BoxReader reader, String name, byte[] bytes) {
         try {
-            Reads reads = reader.read(file.toString(), new ByteArrayInputStream(bytes));
-            return new Outcome(Optional.of(reads), Optional.empty());
+            return new Attempt(Optional.of(reader.read(name, new ByteArrayInputStream(bytes))), Optional.empty());
         } catch (IOException failure) {
-            return new Outcome(Optional.empty(), Optional.of(failure));
+            return new Attempt(Optional.empty(), Optional.of(failure));
         }
     }
 
-    private static Reads settled(Outcome outcome, Path file) throws Trouble {
-        if (outcome.failure().isPresent()) {
-            throw AtomicFile.trouble(file, outcome.failure().get());
+    /** What a reader gave: the box, or what it found wrong with the file. */
+    private record Attempt(Optional<Reads> reads, Optional<IOException> failure) {
+        Reads outcome(String name) throws Trouble {
+            if (failure.isPresent()) {
+                throw failure.get() instanceof Trouble told
+                        ? told
+                        : new Trouble(Message.of("store.unreadable", name), failure.get());
+            }
+            return reads.orElseThrow();
         }
-        return outcome.reads().orElseThrow();
     }
 }

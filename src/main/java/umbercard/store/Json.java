@@ -56,6 +56,15 @@ final class Json {
      * @throws Trouble if it is missing, a folder, too long, or no text
      */
     static String text(Path file) throws Trouble {
+        return text(bytes(file), file.toString());
+    }
+
+    /**
+     * The bytes of a file.
+     *
+     * @throws Trouble if it is missing, a folder, unreadable, or too long
+     */
+    static byte[] bytes(Path file) throws Trouble {
         String name = file.toString();
         if (Files.isDirectory(file)) {
             throw new Trouble(Message.of("store.folder-read", name));
@@ -64,7 +73,7 @@ final class Json {
             if (Files.size(file) > LONGEST_FILE) {
                 throw new Trouble(Message.of("store.not-text", name));
             }
-            return text(Files.readAllBytes(file), name);
+            return Files.readAllBytes(file);
         } catch (Trouble told) {
             throw told;
         } catch (NoSuchFileException missing) {

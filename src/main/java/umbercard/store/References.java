@@ -72,23 +72,6 @@ public final class References {
                 .orElse(true);
     }
 
-    /**
-     * The study with a reference to the photograph as it is found from the study's file, and with the photograph's sum.
-     *
-     * @throws Trouble if the photograph cannot be read
-     */
-    public static Study named(Study study, Path studyFile, Path photograph) throws Trouble {
-        EventThread.refuse("reading a photograph");
-        try {
-            String name = relativeName(studyFile, photograph);
-            String sum = sha256(Files.readAllBytes(photograph));
-            return study.withReference(
-                    study.reference().map(r -> r.withFile(name).withSha256(sum)));
-        } catch (IOException unreadable) {
-            throw new Trouble(Message.of("store.unreadable", photograph.toString()), unreadable);
-        }
-    }
-
     /** How a study's file refers to a photograph: relative to the study's folder, with forward slashes on every system. */
     public static String relativeName(Path studyFile, Path photograph) {
         Path folder = studyFile.toAbsolutePath().normalize().resolveSibling("");
@@ -100,6 +83,28 @@ public final class References {
             name = target;
         }
         return name.toString().replace(name.getFileSystem().getSeparator(), "/");
+    }
+
+    /**
+     * The study referring to a photograph from its own place: by a name relative to the study's file, and by the sum of the
+     * photograph's bytes, which is what {@link #matches(Study, byte[])} compares with. A sum that the study has already stays,
+     * for it tells what the study was begun with; so does its lack where the photograph cannot be read. A study without a
+     * reference stays as it is.
+     */
+    public static Study named(Study study, Path studyFile, Path photograph) {
+        EventThread.refuse("reading a photograph");
+        return study.withReference(study.reference()
+                .map(reference -> reference.withFile(relativeName(studyFile, photograph)))
+                .map(reference -> reference.sha256().isEmpty() ? reference.withSha256(sum(photograph)) : reference));
+    }
+
+    /** The sum of a file; empty if it cannot be read, because a study is to be saved even if its photograph is gone. */
+    private static String sum(Path photograph) {
+        try {
+            return sha256(Files.readAllBytes(photograph));
+        } catch (IOException unreadable) {
+            return "";
+        }
     }
 
     /** The bytes' SHA-256 sum (FIPS 180-4) in lower-case hexadecimal. */

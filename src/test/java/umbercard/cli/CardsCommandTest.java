@@ -65,6 +65,20 @@ class CardsCommandTest {
         assertThat(written()).singleElement().asString().contains("notan").endsWith(".svg");
     }
 
+    @Test
+    void facesMayHaveSpacesAfterTheirCommas() throws IOException {
+        cards(file, "-o", out, "--faces", "notan, color-notes");
+        assertThat(written()).hasSizeGreaterThan(1);
+    }
+
+    @Test
+    void anEmptyFaceIsAWrongCallAndNothingIsWritten() {
+        Calls.Result result = Calls.run("cards", file, "-o", out, "--faces", "");
+        assertThat(result.errLines()).singleElement().asString().startsWith("--faces has an empty name;");
+        assertThat(result.code()).isEqualTo(2);
+        assertThat(out).doesNotExist();
+    }
+
     /** An inch is exactly 25.4 mm. */
     @Test
     void theCardHasTheSizeAndLiesAsAskedFor() throws IOException {

@@ -128,4 +128,19 @@ class FirstPassCommandTest {
         Calls.run("first-pass", file);
         assertThat(study().chosenThumbnail().orElseThrow().name()).isEqualTo("first");
     }
+
+    @Test
+    void notesThatThePhotographIsAnotherThanAtTheBeginning() throws IOException {
+        Scenes.jpeg(folder.resolve("hill.jpg")); // grain of its own
+
+        Calls.Result result = Calls.run("first-pass", file);
+
+        assertThat(result.errLines())
+                .singleElement()
+                .asString()
+                .startsWith("Note: hill.jpg is not the photograph that " + file + " was begun with")
+                .endsWith(".");
+        assertThat(result.code()).isZero();
+        assertThat(study().thumbnails()).hasSize(2);
+    }
 }

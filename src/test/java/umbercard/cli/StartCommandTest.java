@@ -22,6 +22,7 @@ import umbercard.model.Surface;
 import umbercard.model.Surface.Unit;
 import umbercard.model.Thumbnail;
 import umbercard.store.BoxFile;
+import umbercard.store.Boxes;
 import umbercard.store.References;
 import umbercard.store.StudyFile;
 
@@ -115,7 +116,7 @@ class StartCommandTest {
         Calls.Result result = Calls.run("start", photo, "-o", file, "--surface", "12x9in", "--box", box);
 
         assertThat(result.out()).contains(", box Kiln Yard 36.");
-        assertThat(StudyFile.read(file).box()).contains(BoxFile.read(box).box());
+        assertThat(StudyFile.read(file).box()).contains(new Boxes().read(box).box());
     }
 
     @Test

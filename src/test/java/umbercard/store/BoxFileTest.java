@@ -54,13 +54,13 @@ class BoxFileTest {
                 Map.of());
         Path file = folder.resolve("tray.json");
         BoxFile.write(box, file);
-        assertThat(BoxFile.read(file)).isEqualTo(new Reads(box, List.of()));
+        assertThat(new Boxes().read(file)).isEqualTo(new Reads(box, List.of()));
         assertThat(file).content().contains("    {\"id\": \"a\", \"name\": \"Wet slate\", \"slot\": [1, 1], \"lab\"");
     }
 
     @Test
     void goodSticksAreKeptAndBadOnesNamed() throws Exception {
-        Reads reads = BoxFile.read(HAND_WRITTEN);
+        Reads reads = new Boxes().read(HAND_WRITTEN);
         assertThat(reads.box().name()).isEqualTo("Shed tray");
         assertThat(reads.box().more()).containsOnlyKeys("maker");
         assertThat(reads.box().sticks()).extracting(Stick::id).containsExactly("a", "c", "h");
@@ -109,7 +109,8 @@ class BoxFileTest {
                 readers.stream().filter(r -> r.reads("tray.txt", head)).findFirst();
         assertThat(reader).containsInstanceOf(JsonBoxReader.class);
         try (var in = Files.newInputStream(HAND_WRITTEN)) {
-            assertThat(reader.orElseThrow().read(HAND_WRITTEN.toString(), in)).isEqualTo(BoxFile.read(HAND_WRITTEN));
+            assertThat(reader.orElseThrow().read(HAND_WRITTEN.toString(), in))
+                    .isEqualTo(new Boxes().read(HAND_WRITTEN));
         }
         byte[] study = "{\"format\": \"umbercard-study\"}".getBytes(StandardCharsets.UTF_8);
         assertThat(new JsonBoxReader().reads("box.json", study)).isFalse();

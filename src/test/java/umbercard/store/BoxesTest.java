@@ -19,72 +19,106 @@ import umbercard.model.Box;
 import umbercard.words.Trouble;
 
 class BoxesTest {
+    private static final Path HAND_WRITTEN = Path.of("src/test/resources/umbercard/store/boxes/hand-written.json");
+
     @TempDir
     private Path folder;
 
-    /** Takes files that begin with its own word, and fails if told so. */
-    private record Fake(String id, String word, boolean fails) implements BoxReader {
+    /** Reads plain lists, which end in .txt and begin with BOX: the name of the box is the rest. */
+    private static class ListReader implements BoxReader {
+        @Override
+        public String id() {
+            return "list";
+        }
+
         @Override
         public int rank() {
-            return 1;
+            return 0;
         }
 
         @Override
         public boolean reads(String fileName, byte[] head) {
-            return new String(head, StandardCharsets.UTF_8).startsWith(word);
+            return fileName.endsWith(".txt") && new String(head, StandardCharsets.UTF_8).startsWith("BOX");
         }
 
         @Override
         public Reads read(String fileName, InputStream in) throws IOException {
-            if (fails) {
-                throw new IllegalStateException("broken on purpose");
-            }
             String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-            return new Reads(new Box(id, text, List.of(), Map.of()), List.of());
+            return new Reads(new Box("b", text.substring(3).strip(), List.of(), Map.of()), List.of());
         }
     }
 
-    private Path file(String text) throws IOException {
-        return Files.writeString(folder.resolve("box.txt"), text);
+    private Path file(String name, String text) throws IOException {
+        return Files.writeString(folder.resolve(name), text);
+    }
+
+    private static Boxes with(BoxReader... readers) {
+        return new Boxes(Plugins.of(List.of(readers)));
     }
 
     @Test
-    void readsTheProgramsOwnBoxesThroughTheDoor() throws IOException {
-        Reads reads = new Boxes().read(Path.of("samples/kiln-yard-36.json"));
-        assertThat(reads.box().sticks()).hasSize(36);
-        assertThat(reads.faults()).isEmpty();
+    void findsTheProgramsOwnReader() throws IOException {
+        assertThat(new Boxes().read(HAND_WRITTEN))
+                .isEqualTo(BoxFile.parse(Files.readString(HAND_WRITTEN), HAND_WRITTEN.toString()));
     }
 
     @Test
-    void theReaderThatTakesTheKindOfFileIsAsked() throws IOException {
-        Boxes boxes =
-                new Boxes(Plugins.of(List.of(new Fake("other", "OTHER", false), new Fake("mine", "MINE", false))));
-        Reads reads = boxes.read(file("MINE, all of it"));
-        assertThat(reads.box().id()).isEqualTo("mine");
-        assertThat(reads.box().name()).isEqualTo("MINE, all of it");
+    void eachKindOfFileIsReadByItsReader() throws IOException {
+        Boxes boxes = with(new ListReader(), new JsonBoxReader());
+        assertThat(boxes.read(file("slate.txt", "BOX Slates")).box().name()).isEqualTo("Slates");
+        assertThat(boxes.read(HAND_WRITTEN)).isEqualTo(new Boxes().read(HAND_WRITTEN));
+    }
+
+    @Test
+    void aFileThatNoReaderKnowsIsNamedWithTheKindsThatCanBeRead() throws IOException {
+        Path letter = file("letter.txt", "Dear painter");
+        assertThatThrownBy(() -> with(new ListReader(), new JsonBoxReader()).read(letter))
+                .isInstanceOf(Trouble.class)
+                .hasMessage(letter + " is not a box of sticks; choose a file of a kind that can be read: list, json.");
+    }
+
+    @Test
+    void aMissingAnEmptyAndADamagedFileAreToldApart() throws IOException {
+        Boxes boxes = new Boxes();
+        assertThatThrownBy(() -> boxes.read(folder.resolve("none.json"))).hasMessageContaining("not there");
+        assertThatThrownBy(() -> boxes.read(file("empty.json", ""))).hasMessageContaining("empty");
+        assertThatThrownBy(() -> boxes.read(file("cut.json", "{\"format\": \"umbercard-box\", \"na")))
+                .hasMessageContaining("damaged at line 1");
+        assertThat(boxes.switchedOff()).isEmpty();
+    }
+
+    @Test
+    void aReaderThatCannotReadTheStreamSaysSoWithoutBeingSwitchedOff() throws IOException {
+        Boxes boxes = with(new ListReader() {
+            @Override
+            public Reads read(String fileName, InputStream in) throws IOException {
+                throw new IOException("worn out");
+            }
+        });
+        Path list = file("slate.txt", "BOX Slates");
+        assertThatThrownBy(() -> boxes.read(list)).isInstanceOf(Trouble.class).hasMessageContaining(list.toString());
+        assertThat(boxes.switchedOff()).isEmpty();
     }
 
     @Test
     void aReaderThatFailsIsSwitchedOffAndTheNextIsAsked() throws IOException {
-        Plugins<BoxReader> readers =
-                Plugins.of(List.of(new Fake("bad", "MINE", true), new Fake("good", "MINE", false)));
-        assertThat(new Boxes(readers).read(file("MINE")).box().id()).isEqualTo("good");
-        assertThat(readers.switchedOff()).hasSize(1);
-    }
+        BoxReader cannotTell = new ListReader() {
+            @Override
+            public boolean reads(String fileName, byte[] head) {
+                throw new IllegalStateException("cannot tell");
+            }
+        };
+        BoxReader cannotRead = new ListReader() {
+            @Override
+            public Reads read(String fileName, InputStream in) {
+                throw new IllegalStateException("cannot read");
+            }
+        };
+        Boxes boxes = with(cannotTell, cannotRead, new ListReader());
 
-    @Test
-    void aFileOfNoKnownKindIsRefusedByName() throws IOException {
-        Path file = file("something else");
-        Boxes boxes = new Boxes();
-        assertThatThrownBy(() -> boxes.read(file)).isInstanceOf(Trouble.class).hasMessageContaining("box.txt");
-    }
-
-    @Test
-    void aMissingFileIsRefusedByName() {
-        Boxes boxes = new Boxes();
-        Path missing = folder.resolve("none.json");
-        assertThatThrownBy(() -> boxes.read(missing))
-                .isInstanceOf(Trouble.class)
-                .hasMessageContaining("none.json");
+        assertThat(boxes.read(file("slate.txt", "BOX Slates")).box().name()).isEqualTo("Slates");
+        assertThat(boxes.switchedOff())
+                .extracting(off -> off.cause().getMessage())
+                .containsExactly("cannot tell", "cannot read");
     }
 }

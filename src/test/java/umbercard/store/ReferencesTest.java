@@ -110,4 +110,37 @@ class ReferencesTest {
         assertThat(References.relativeName(Path.of("s.json"), Path.of("photos", "hill.jpg")))
                 .isEqualTo("photos/hill.jpg");
     }
+
+    @Test
+    void aPhotographIsNamedFromTheStudyWithItsSum() throws Exception {
+        Path hill = Files.createDirectory(folder.resolve("photos")).resolve("hill.jpg");
+        Files.write(hill, PHOTOGRAPH);
+        Study named = References.named(study("hill.jpg"), studyFile(), hill);
+        assertThat(named.reference().orElseThrow().file()).isEqualTo("photos/hill.jpg");
+        assertThat(named.reference().orElseThrow().sha256()).isEqualTo(References.sha256(PHOTOGRAPH));
+        assertThat(References.matches(named, PHOTOGRAPH)).isTrue();
+        assertThat(References.matches(named, new byte[] {9})).isFalse();
+    }
+
+    @Test
+    void theSumOfTheBeginningStaysWhenThePhotographChanges() throws Exception {
+        Path hill = Files.write(folder.resolve("hill.jpg"), PHOTOGRAPH);
+        Study named = References.named(study("hill.jpg"), studyFile(), hill);
+        Files.write(hill, new byte[] {9});
+        assertThat(References.named(named, studyFile(), hill)).isEqualTo(named);
+    }
+
+    @Test
+    void aPhotographThatIsGoneIsNamedWithoutASum() {
+        Study named = References.named(study("old.jpg"), studyFile(), folder.resolve("hill.jpg"));
+        assertThat(named.reference().orElseThrow().file()).isEqualTo("hill.jpg");
+        assertThat(named.reference().orElseThrow().sha256()).isEmpty();
+    }
+
+    @Test
+    void aStudyWithoutAReferenceGetsNone() {
+        Study bare = study("hill.jpg").withReference(Optional.empty());
+        assertThat(References.named(bare, studyFile(), folder.resolve("hill.jpg")))
+                .isEqualTo(bare);
+    }
 }

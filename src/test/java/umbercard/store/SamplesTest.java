@@ -34,8 +34,8 @@ class SamplesTest {
     }
 
     private static Box box() throws Exception {
-        assertThat(BoxFile.read(BOX).faults()).isEmpty();
-        return BoxFile.read(BOX).box();
+        assertThat(new Boxes().read(BOX).faults()).isEmpty();
+        return new Boxes().read(BOX).box();
     }
 
     private static Design design(Study study, String name) {

@@ -9,9 +9,15 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.text.MessageFormat;
+import java.util.List;
 import java.util.Locale;
 import java.util.MissingResourceException;
 import java.util.Properties;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -84,13 +90,18 @@ class WordsTest {
         return Files.list(BUNDLES);
     }
 
-    @ParameterizedTest
-    @MethodSource("bundles")
-    void everyPatternIsWellFormed(Path bundle) throws IOException {
+    private static Properties read(Path bundle) throws IOException {
         Properties words = new Properties();
         try (Reader in = Files.newBufferedReader(bundle, StandardCharsets.UTF_8)) {
             words.load(in);
         }
+        return words;
+    }
+
+    @ParameterizedTest
+    @MethodSource("bundles")
+    void everyPatternIsWellFormed(Path bundle) throws IOException {
+        Properties words = read(bundle);
         String name = bundle.getFileName().toString().replace(".properties", "");
         assertThat(words).isNotEmpty();
         words.forEach((key, pattern) -> {
@@ -102,5 +113,86 @@ class WordsTest {
                     .as("%s: a single quote is written twice", key)
                     .doesNotContain("'");
         });
+    }
+
+    private static Set<String> keys() throws IOException {
+        Set<String> keys = new TreeSet<>();
+        for (Path bundle : bundles().toList()) {
+            keys.addAll(read(bundle).stringPropertyNames());
+        }
+        return keys;
+    }
+
+    private static String code() throws IOException {
+        StringBuilder code = new StringBuilder();
+        try (Stream<Path> files = Files.walk(Path.of("src/main/java"))) {
+            for (Path file :
+                    files.filter(path -> path.toString().endsWith(".java")).toList()) {
+                code.append(Files.readString(file));
+            }
+        }
+        return code.toString();
+    }
+
+    private static Set<String> found(String pattern, String code) {
+        return Pattern.compile(pattern)
+                .matcher(code)
+                .results()
+                .map(match -> match.group(1))
+                .collect(Collectors.toSet());
+    }
+
+    /** What keys are put together from: quoted words, names of classes, and constants the way keys write them. */
+    private static Set<String> pieces(String code) {
+        Set<String> pieces = found("\"[.-]?([\\w.-]+)\"", code);
+        pieces.addAll(found("\\b(\\w+)\\.class\\b", code));
+        found("\\b([A-Z][A-Z_]+)\\b", code)
+                .forEach(name -> pieces.add(name.toLowerCase(Locale.ROOT).replace('_', '-')));
+        return pieces;
+    }
+
+    /** Whether the rest of a key falls, at its dots and hyphens, into pieces. */
+    private static boolean isMadeOf(String rest, Set<String> pieces) {
+        if (rest.isEmpty() || pieces.contains(rest)) {
+            return true;
+        }
+        return IntStream.range(0, rest.length())
+                .filter(i -> rest.charAt(i) == '.' || rest.charAt(i) == '-')
+                .anyMatch(i -> (i == 0 || pieces.contains(rest.substring(0, i)))
+                        && i + 1 < rest.length()
+                        && isMadeOf(rest.substring(i + 1), pieces));
+    }
+
+    @Test
+    void everyKeyIsUsed() throws IOException {
+        Set<String> pieces = pieces(code());
+        List<String> beginnings =
+                pieces.stream().filter(piece -> piece.indexOf('.') > 0).toList();
+        Set<String> keys = keys();
+        assertThat(keys).hasSizeGreaterThan(100);
+        assertThat(keys.stream()
+                        .filter(key -> beginnings.stream()
+                                .noneMatch(begun ->
+                                        key.startsWith(begun) && isMadeOf(key.substring(begun.length()), pieces))))
+                .as("keys that no code uses")
+                .isEmpty();
+    }
+
+    /** One that ends in a dot or hyphen, or that another word follows, begins a key. Names of components are no keys. */
+    @Test
+    void everyKeyInTheCodeExists() throws IOException {
+        Set<String> keys = keys();
+        String names = bundles()
+                .map(bundle -> bundle.getFileName().toString().replace(".properties", ""))
+                .collect(Collectors.joining("|"));
+        String code = code().replaceAll("setName\\(\"[^\"]*\"", "");
+        Set<String> written = found("\"((?:" + names + ")\\.[\\w.-]*)\"", code);
+        assertThat(written).hasSizeGreaterThan(100);
+        assertThat(written.stream()
+                        .filter(key -> !keys.contains(key))
+                        .map(key -> key.matches(".*[.-]") ? key : key + ".")
+                        .filter(begun -> keys.stream().noneMatch(key -> key.startsWith(begun))))
+                .as("keys that no bundle has")
+                .isEmpty();
     }
 }
