@@ -16,6 +16,7 @@ import javax.swing.JRadioButton;
 import net.miginfocom.swing.MigLayout;
 import umbercard.cards.CardSizes;
 import umbercard.cards.Cards;
+import umbercard.cards.Faces;
 import umbercard.desk.session.Session;
 import umbercard.desk.work.Background;
 import umbercard.door.Edit;
@@ -119,8 +120,8 @@ final class CardWriting {
             way.add(portrait);
             (study.cards().landscape() ? landscape : portrait).setSelected(true);
             for (String face : all) {
-                JCheckBox box = new JCheckBox(
-                        face.replace('-', ' '), study.cards().faces().contains(face));
+                JCheckBox box =
+                        new JCheckBox(Faces.name(face), study.cards().faces().contains(face));
                 box.setName("face-" + face);
                 faces.add(box);
             }

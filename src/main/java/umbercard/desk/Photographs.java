@@ -1,6 +1,5 @@
 package umbercard.desk;
 
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -90,18 +89,10 @@ final class Photographs {
             if (study.reference().isPresent() && from instanceof Carried carried) {
                 return StudyFolder.save(study, carried.bytes().all(), carried.name(), file);
             }
-            Study placed = from instanceof InFile inFile ? named(study, file, inFile.file()) : study;
+            Study placed = from instanceof InFile inFile ? References.named(study, file, inFile.file()) : study;
             StudyFile.write(placed, file);
             return placed;
         };
-    }
-
-    /** A photograph that went away meanwhile is no reason not to save: it is then named without its sum. */
-    private static Study named(Study study, Path file, Path photograph) throws IOException {
-        if (Files.isReadable(photograph)) {
-            return References.named(study, file, photograph);
-        }
-        return study.withReference(study.reference().map(r -> r.withFile(References.relativeName(file, photograph))));
     }
 
     /** Tells that the study stands in its file: a carried photograph now lies beside it. */
