@@ -157,8 +157,12 @@ public final class Frames {
         int quiet = 0;
         while (quiet < 10) {
             Thread.sleep(100);
-            quiet = on(window::isSettled) ? quiet + 1 : 0;
+            quiet = on(this::isSettled) ? quiet + 1 : 0;
         }
+    }
+
+    private boolean isSettled() {
+        return window.session().photograph().isPresent() && window.isSettled();
     }
 
     /** Presses on a node of the dragged mark, moves round a circle and lets go; the edit is taken back. */
@@ -179,7 +183,7 @@ public final class Frames {
                 Thread.sleep(rest / 1_000_000, (int) (rest % 1_000_000));
             }
         }
-        post(MouseEvent.MOUSE_RELEASED, start.x, start.y, 0);
+        post(MouseEvent.MOUSE_RELEASED, start.x + 1, start.y, 0);
         settle();
         List<FrameClock.Frame> frames = on(clock::take);
         on(() -> {
