@@ -1,6 +1,8 @@
 package umbercard.geometry;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -86,6 +88,23 @@ final class Overlay {
 
     private static Optional<List<Polygon>> filled(Arrangement edges, IntPredicate inside) {
         return edges.border(inside).flatMap(Rings::of).map(Overlay::polygons);
+    }
+
+    /** The polygon with every x taken from {@code sum}; its rings run as before. */
+    static Polygon mirrored(Polygon polygon, double sum) {
+        LinearRing[] holes = new LinearRing[polygon.getNumInteriorRing()];
+        Arrays.setAll(holes, i -> mirrored(polygon.getInteriorRingN(i), sum));
+        Arrays.sort(holes, Comparator.comparing(LinearRing::getCoordinate));
+        return FACTORY.createPolygon(mirrored(polygon.getExteriorRing(), sum), holes);
+    }
+
+    private static LinearRing mirrored(LinearRing ring, double sum) {
+        List<Coordinate> corners = new ArrayList<>();
+        Coordinate[] all = ring.getCoordinates();
+        for (int i = all.length - 1; i > 0; i--) {
+            corners.add(new Coordinate(sum - all[i].x, all[i].y));
+        }
+        return FACTORY.createLinearRing(Ring.closed(corners));
     }
 
     private static List<Polygon> polygons(List<Ring> outers) {
