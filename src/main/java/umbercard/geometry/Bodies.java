@@ -39,17 +39,20 @@ record Bodies(List<Region> dark, List<Region> light) {
 
     /** Each core swelled; where those of two overlap, the larger core's has the place. */
     private static Optional<List<Region>> swelled(Region cores, double by) {
-        return Swelling.swelled(Swelling.prepared(cores), by).map(Region::covered).map(all -> {
-            List<Region> open = new ArrayList<>(cores.pieces());
-            open.sort(Comparator.comparingDouble(Region::area).reversed());
-            List<Region> apart = new ArrayList<>();
-            for (Region piece : all.pieces()) {
-                List<Region> own = open.stream().filter(core -> holds(piece, core)).toList();
-                open.removeAll(own);
-                apart.addAll(own.size() < 2 ? List.of(piece) : parted(piece, own, by));
-            }
-            return apart;
-        });
+        return Swelling.swelled(Swelling.prepared(cores), by)
+                .map(Region::covered)
+                .map(all -> {
+                    List<Region> open = new ArrayList<>(cores.pieces());
+                    open.sort(Comparator.comparingDouble(Region::area).reversed());
+                    List<Region> apart = new ArrayList<>();
+                    for (Region piece : all.pieces()) {
+                        List<Region> own =
+                                open.stream().filter(core -> holds(piece, core)).toList();
+                        open.removeAll(own);
+                        apart.addAll(own.size() < 2 ? List.of(piece) : parted(piece, own, by));
+                    }
+                    return apart;
+                });
     }
 
     private static boolean holds(Region piece, Region core) {
@@ -62,7 +65,8 @@ record Bodies(List<Region> dark, List<Region> light) {
         Region left = piece;
         for (Region core : cores) {
             Geometry prepared = Swelling.prepared(core);
-            Region part = left.intersect(Swelling.swelled(prepared, by).map(Region::covered).orElse(core));
+            Region part = left.intersect(
+                    Swelling.swelled(prepared, by).map(Region::covered).orElse(core));
             parts.add(part);
             left = left.minus(part);
         }

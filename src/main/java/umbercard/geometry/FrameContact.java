@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.IntFunction;
 
 /**
  * Where a region within the frame reaches the frame's sides. The frame is {@code ratio} wide and 1 high with its upper left
@@ -46,6 +47,21 @@ public final class FrameContact {
         FrameContact contact = new FrameContact(ratio);
         along.forEach(
                 (side, covered) -> contact.stretches.put(side, covered.covered(side.length(ratio), FrameSide.SLACK)));
+        return contact;
+    }
+
+    /**
+     * Where a figure reaches the sides, by what it covers of them as lines.
+     *
+     * @param covered of the line that {@link FrameSides} gives a number
+     * @param ratio the frame's width, over zero
+     */
+    public static FrameContact of(IntFunction<Spans> covered, double ratio) {
+        FrameContact contact = new FrameContact(ratio);
+        for (FrameSide side : FrameSide.values()) {
+            List<Stretch> raw = covered.apply(FrameSides.line(side)).stretches();
+            contact.stretches.put(side, Stretches.tidied(raw, side.length(ratio), FrameSide.SLACK));
+        }
         return contact;
     }
 

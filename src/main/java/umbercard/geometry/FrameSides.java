@@ -3,12 +3,12 @@ package umbercard.geometry;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 
-/** The four {@link Side}s of a frame as lines; each is followed just within the frame. */
+/** The four {@link FrameSide}s of a frame as lines; each is followed just within the frame. */
 public final class FrameSides implements Lines {
-    /** How far within the frame a side is followed: finer than edits, coarser than rounding. */
-    private static final double WITHIN = 0x1p-26;
+    /** How far within the frame a side is followed: what lies nearer to it reaches it. */
+    private static final double WITHIN = FrameSide.SLACK;
 
-    private static final List<Side> SIDES = List.of(Side.values());
+    private static final List<FrameSide> SIDES = List.of(FrameSide.values());
 
     private final double ratio;
 
@@ -18,7 +18,7 @@ public final class FrameSides implements Lines {
     }
 
     /** The number of a side's line. */
-    public static int line(Side side) {
+    public static int line(FrameSide side) {
         return SIDES.indexOf(side);
     }
 
@@ -35,7 +35,7 @@ public final class FrameSides implements Lines {
     }
 
     private double length(int line) {
-        return SIDES.get(line).isLevel() ? ratio : 1;
+        return SIDES.get(line).length(ratio);
     }
 
     @Override
@@ -60,15 +60,16 @@ public final class FrameSides implements Lines {
         for (int i = 1; i < ring.length; i++) {
             Coordinate a = ring[i - 1];
             Coordinate b = ring[i];
-            cross(Side.TOP, a.y - WITHIN, b.y - WITHIN, a.x, b.x, crossings);
-            cross(Side.RIGHT, a.x - (ratio - WITHIN), b.x - (ratio - WITHIN), a.y, b.y, crossings);
-            cross(Side.BOTTOM, a.y - (1 - WITHIN), b.y - (1 - WITHIN), a.x, b.x, crossings);
-            cross(Side.LEFT, a.x - WITHIN, b.x - WITHIN, a.y, b.y, crossings);
+            cross(FrameSide.TOP, a.y - WITHIN, b.y - WITHIN, a.x, b.x, crossings);
+            cross(FrameSide.RIGHT, a.x - (ratio - WITHIN), b.x - (ratio - WITHIN), a.y, b.y, crossings);
+            cross(FrameSide.BOTTOM, a.y - (1 - WITHIN), b.y - (1 - WITHIN), a.x, b.x, crossings);
+            cross(FrameSide.LEFT, a.x - WITHIN, b.x - WITHIN, a.y, b.y, crossings);
         }
     }
 
     /** Whether an edge crosses a side: {@code off} and {@code offAfter} tell on which side of it its ends lie. */
-    private static void cross(Side side, double off, double offAfter, double from, double to, LineCrossings crossings) {
+    private static void cross(
+            FrameSide side, double off, double offAfter, double from, double to, LineCrossings crossings) {
         if (off < 0 != offAfter < 0) {
             crossings.add(line(side), from + (to - from) * (off / (off - offAfter)), off < 0);
         }

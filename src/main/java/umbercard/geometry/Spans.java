@@ -1,6 +1,8 @@
 package umbercard.geometry;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -56,6 +58,15 @@ public final class Spans {
             System.arraycopy(other.ends, 0, ends, 0, other.count);
         }
         count = other.count;
+    }
+
+    /** As stretches that stay as they are. */
+    List<Stretch> stretches() {
+        List<Stretch> stretches = new ArrayList<>(size());
+        for (int i = 0; i < count; i += 2) {
+            stretches.add(new Stretch(ends[i], ends[i + 1]));
+        }
+        return stretches;
     }
 
     /** Writes all ends, in turn and rising, from a place of {@code target} on. */

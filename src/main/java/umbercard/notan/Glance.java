@@ -1,5 +1,6 @@
 package umbercard.notan;
 
+import umbercard.geometry.FrameContact;
 import umbercard.geometry.Moments;
 
 /**
@@ -7,10 +8,11 @@ import umbercard.geometry.Moments;
  *
  * @param ratio the frame's width; its height is 1
  * @param dark area and moments of the dark region
- * @param masses of at least 2 % of the frame
+ * @param contact where the dark reaches the frame's sides
+ * @param masses of the dark and of the light
  */
-public record Glance(double ratio, Moments dark, MassCounts masses) {
-    /** The share of the frame that is dark, 0..1, within 3e-6. */
+public record Glance(double ratio, Moments dark, FrameContact contact, MassCounts masses) {
+    /** The share of the frame that is dark, 0..1. */
     public double darkShare() {
         return Math.min(1, Math.max(0, dark.area() / ratio));
     }

@@ -80,8 +80,8 @@ class HatchTest {
         Random random = new Random(seed);
         double tilt = -random.nextDouble();
         double left = random.nextDouble() * 1.5;
-        Outline ground = Outline.polygon(List.of(
-                new Point(0, left), new Point(1.5, left + 1.5 * tilt), new Point(1.5, 3), new Point(0, 3)));
+        Outline ground = Outline.polygon(
+                List.of(new Point(0, left), new Point(1.5, left + 1.5 * tilt), new Point(1.5, 3), new Point(0, 3)));
         Region within = Region.of(ground).intersect(Region.rectangle(0, 0, 1.5, 1));
 
         same(measured(new Hatch(1.5, DENSITY), ground), within.moments(), 3e-6);
@@ -106,8 +106,8 @@ class HatchTest {
     @Test
     void whatLiesOutsideTheFrameCoversNothing() {
         Hatch hatch = new Hatch(1.2, 500);
-        for (Outline outside : List.of(
-                Outline.rectangle(1.3, -5, 9, 9), Outline.rectangle(-1, -1, 3, -.1), new Outline(List.of()))) {
+        for (Outline outside :
+                List.of(Outline.rectangle(1.3, -5, 9, 9), Outline.rectangle(-1, -1, 3, -.1), new Outline(List.of()))) {
             assertThat(measured(hatch, outside)).isEqualTo(Moments.ZERO);
         }
     }
