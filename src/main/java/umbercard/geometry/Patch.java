@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntPredicate;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
@@ -70,8 +71,10 @@ final class Patch {
         if (pieces.isEmpty() || !link(pieces.get())) {
             return Optional.empty();
         }
-        Optional<List<Polygon>> met = Rings.simple(links).flatMap(Patch::polygons);
-        return met.map(this::withTheRest);
+        Rings<Link> rings = new Rings<>(links);
+        return rings.simple()
+                .flatMap(walks -> polygons(walks, place -> rings.meetAt(place) || isTouched(place)))
+                .map(this::withTheRest);
     }
 
     private List<Polygon> withTheRest(List<Polygon> met) {
@@ -257,12 +260,17 @@ final class Patch {
         return new Coordinate((a.x + b.x) / 2, (a.y + b.y) / 2);
     }
 
-    private static Optional<List<Polygon>> polygons(List<List<Link>> rings) {
+    /** Whether what takes no part here may touch a place. */
+    private boolean isTouched(Coordinate place) {
+        return borders[0].touches.contains(place) || borders[1].touches.contains(place);
+    }
+
+    private static Optional<List<Polygon>> polygons(List<List<Link>> rings, Predicate<Coordinate> touched) {
         Holes holes = new Holes();
         for (List<Link> ring : rings) {
             List<Coordinate> corners = new ArrayList<>();
             ring.forEach(link -> corners.addAll(link.corners.subList(0, link.corners.size() - 1)));
-            Coordinate[] closed = Ring.closed(corners);
+            Coordinate[] closed = Ring.closed(corners, touched);
             if (closed.length == 0) {
                 return Optional.empty();
             }

@@ -75,43 +75,55 @@ final class Drawings {
 
     /**
      * A drawing of a few marks of a few points, on any frame: cheap to fold, and as awkward as possible. Points lie on a coarse
-     * lattice or anywhere; marks repeat each other, exactly or nearly.
+     * lattice or anywhere; marks repeat each other, exactly or nearly. One in twelve has small curved marks, which cost far more.
      */
     static Drawing small(Random random) {
         double ratio = new double[] {1.25, 1, .75, 1.353, 2}[random.nextInt(5)];
         int lattice = random.nextInt(3) == 0 ? 0 : 2 + random.nextInt(8);
         List<Mark> marks = new ArrayList<>();
-        int n = 1 + random.nextInt(5);
+        boolean curved = random.nextInt(12) == 0;
+        int n = 1 + random.nextInt(curved ? 3 : 5);
         for (int i = 0; i < n; i++) {
             Mark.Kind kind = random.nextInt(3) > 0 ? Mark.Kind.LAY : Mark.Kind.LIFT;
-            marks.add(mark(kind, few(random, lattice, marks)).withHidden(random.nextInt(20) == 0));
+            marks.add(mark(kind, few(random, curved, lattice, marks)).withHidden(random.nextInt(20) == 0));
         }
         Thumbnail.Ground ground = random.nextInt(3) > 0 ? Thumbnail.Ground.LIGHT : Thumbnail.Ground.DARK;
         return Drawing.of("small", ratio, thumbnail(ground, marks));
     }
 
-    private static Outline few(Random random, int lattice, List<Mark> others) {
+    private static Outline few(Random random, boolean curved, int lattice, List<Mark> others) {
         if (!others.isEmpty() && random.nextInt(3) == 0) {
             Outline copied = others.get(random.nextInt(others.size())).outline();
             double by = random.nextInt(4) == 0 ? 0 : Math.pow(10, -4 - 8 * random.nextDouble());
-            return Strokes.shaken(random.nextBoolean() ? copied : reversed(copied), random, by);
+            Outline near = Strokes.shaken(random.nextBoolean() ? copied : reversed(copied), random, by);
+            return curved ? near : straight(near);
         }
         if (random.nextInt(8) == 0) {
             return Strokes.awkward(random);
         }
         List<Point> points = new ArrayList<>();
         int n = 3 + random.nextInt(5);
-        double size = random.nextInt(50) == 0 ? 1000 : 1.6;
+        double size = curved ? .15 : random.nextInt(50) == 0 ? 1000 : 1.6;
+        double left = curved ? random.nextDouble() : -size / 8;
+        double top = curved ? random.nextDouble() : -size / 8;
         for (int i = 0; i < n; i++) {
-            double x = (size * random.nextDouble()) - size / 8;
-            double y = (size * random.nextDouble()) - size / 8;
-            points.add(lattice == 0 ? new Point(x, y) : new Point(rounded(x, lattice), rounded(y, lattice)));
+            double x = left + size * random.nextDouble();
+            double y = top + size * random.nextDouble();
+            points.add(
+                    lattice == 0
+                            ? new Point(x, y)
+                            : new Point(
+                                    rounded(x, curved ? 16 * lattice : lattice),
+                                    rounded(y, curved ? 16 * lattice : lattice)));
         }
-        return switch (random.nextInt(4)) {
-            case 0 -> size > 2 ? Outline.polygon(points) : Strokes.curved(points);
-            case 1 -> size > 2 ? Outline.polygon(points) : pulled(random, points);
-            default -> Outline.polygon(points);
-        };
+        if (!curved) {
+            return Outline.polygon(points);
+        }
+        return random.nextBoolean() ? Strokes.curved(points) : pulled(random, points);
+    }
+
+    private static Outline straight(Outline outline) {
+        return Outline.polygon(outline.nodes().stream().map(Node::at).toList());
     }
 
     private static double rounded(double value, int lattice) {
