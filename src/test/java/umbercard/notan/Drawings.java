@@ -75,14 +75,14 @@ final class Drawings {
 
     /**
      * A drawing of a few marks of a few points, on any frame: cheap to fold, and as awkward as possible. Points lie on a coarse
-     * lattice or anywhere; marks repeat each other, exactly or nearly. One in twelve has small curved marks, which cost far more.
+     * lattice or anywhere; marks repeat each other, exactly or nearly. One in thirty has small curved marks, which cost far more.
      */
     static Drawing small(Random random) {
         double ratio = new double[] {1.25, 1, .75, 1.353, 2}[random.nextInt(5)];
         int lattice = random.nextInt(3) == 0 ? 0 : 2 + random.nextInt(8);
         List<Mark> marks = new ArrayList<>();
-        boolean curved = random.nextInt(12) == 0;
-        int n = 1 + random.nextInt(curved ? 3 : 5);
+        boolean curved = random.nextInt(30) == 0;
+        int n = 1 + random.nextInt(curved ? 3 : 4);
         for (int i = 0; i < n; i++) {
             Mark.Kind kind = random.nextInt(3) > 0 ? Mark.Kind.LAY : Mark.Kind.LIFT;
             marks.add(mark(kind, few(random, curved, lattice, marks)).withHidden(random.nextInt(20) == 0));
@@ -102,7 +102,7 @@ final class Drawings {
             return Strokes.awkward(random);
         }
         List<Point> points = new ArrayList<>();
-        int n = 3 + random.nextInt(5);
+        int n = 3 + random.nextInt(4);
         double size = curved ? .15 : random.nextInt(50) == 0 ? 1000 : 1.6;
         double left = curved ? random.nextDouble() : -size / 8;
         double top = curved ? random.nextDouble() : -size / 8;

@@ -17,7 +17,7 @@ import umbercard.model.Thumbnail;
  * on, and fails at the end.
  */
 class ManyDrawings {
-    private static final int LARGER_EVERY = 2000;
+    private static final int LARGER_EVERY = 4000;
     private static final int MOST_KEPT = 50;
     private static final long TOLD_EVERY = 60_000_000_000L;
 
