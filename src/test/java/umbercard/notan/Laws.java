@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.function.BiFunction;
 import java.util.function.Consumer;
 import umbercard.geometry.Cubic;
 import umbercard.geometry.Outline;
@@ -21,6 +22,7 @@ import umbercard.geometry.Region;
 import umbercard.geometry.Slabs;
 import umbercard.geometry.Validity;
 import umbercard.model.Mark;
+import umbercard.model.Thumbnail;
 
 /**
  * What must hold of every drawing. Bounds follow from the grid of 2⁻³⁰ that regions lie on: each overlay may move a border
@@ -63,15 +65,17 @@ final class Laws {
     }
 
     private final Drawing drawing;
+    private final BiFunction<Thumbnail, Double, Design> fold;
     private final Random random;
     private final Design design;
     private final List<Mark> visible;
     private final double off;
 
-    private Laws(Drawing drawing) {
+    private Laws(Drawing drawing, BiFunction<Thumbnail, Double, Design> fold) {
         this.drawing = drawing;
+        this.fold = fold;
         random = new Random(DrawingText.written(drawing).hashCode());
-        design = drawing.fold();
+        design = folded(drawing);
         visible = drawing.marks().stream().filter(mark -> !mark.hidden()).toList();
         double length = 2 * (1 + drawing.ratio());
         for (Mark mark : visible) {
@@ -92,9 +96,14 @@ final class Laws {
 
     /** The first law that a drawing breaks; an exception breaks any. */
     static Optional<Broken> broken(Drawing drawing) {
+        return broken(drawing, Fold::of);
+    }
+
+    /** The same of another way to fold. */
+    static Optional<Broken> broken(Drawing drawing, BiFunction<Thumbnail, Double, Design> fold) {
         Map<String, Consumer<Laws>> all = new LinkedHashMap<>(ALWAYS);
         all.putAll(IN_TURN);
-        return broken(drawing, all);
+        return broken(drawing, fold, all);
     }
 
     /** The exact area, valid polygons and one of the other laws: quicker, for a great many drawings. */
@@ -102,13 +111,14 @@ final class Laws {
         Map<String, Consumer<Laws>> some = new LinkedHashMap<>(ALWAYS);
         String law = List.copyOf(IN_TURN.keySet()).get(Math.floorMod(one, IN_TURN.size()));
         some.put(law, IN_TURN.get(law));
-        return broken(drawing, some);
+        return broken(drawing, Fold::of, some);
     }
 
-    private static Optional<Broken> broken(Drawing drawing, Map<String, Consumer<Laws>> laws) {
+    private static Optional<Broken> broken(
+            Drawing drawing, BiFunction<Thumbnail, Double, Design> fold, Map<String, Consumer<Laws>> laws) {
         String at = "folding never fails";
         try {
-            Laws of = new Laws(drawing);
+            Laws of = new Laws(drawing, fold);
             for (Map.Entry<String, Consumer<Laws>> law : laws.entrySet()) {
                 at = law.getKey();
                 law.getValue().accept(of);
@@ -126,8 +136,12 @@ final class Laws {
         assertThat(one.area()).isCloseTo(two.area(), within(off));
     }
 
+    private Design folded(Drawing other) {
+        return fold.apply(other.thumbnail(), other.ratio());
+    }
+
     private Region folded(List<Mark> marks) {
-        return drawing.marked(marks).fold().dark();
+        return folded(drawing.marked(marks)).dark();
     }
 
     private void naiveFold() {
@@ -264,7 +278,7 @@ final class Laws {
                 .toList();
         Drawing other =
                 drawing.drawn(drawing.thumbnail().withMarks(marks).withGround(drawing.isDarkGround() ? LIGHT : DARK));
-        same(other.fold().dark(), design.light());
+        same(folded(other).dark(), design.light());
     }
 
     private void dragged() {
@@ -281,7 +295,7 @@ final class Laws {
             Drawing moved = drawing.marked(marks);
             double bound = off + GRID * (marks.size() + 4) * 2;
             Region dark = cache.of(moved.thumbnail(), moved.ratio()).dark();
-            Region fresh = moved.fold().dark();
+            Region fresh = folded(moved).dark();
             assertThat(dark.minus(fresh).area() + fresh.minus(dark).area()).isLessThanOrEqualTo(bound);
         }
     }
