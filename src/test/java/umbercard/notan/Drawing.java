@@ -52,4 +52,10 @@ record Drawing(
     Design fold() {
         return Fold.of(thumbnail, ratio);
     }
+
+    /** For the names of tests. */
+    @Override
+    public String toString() {
+        return name;
+    }
 }
