@@ -14,7 +14,7 @@ class LargeMarksTest {
     void aMarkOfAHundredThousandNodesThatCrossesItselfIsFolded() {
         LargeMarks.check(
                 1e-6,
-                mark(LAY, Outline.rectangle(.1, .1, .9, .9)),
+                mark(LAY, Outline.rectangle(.11, .11, .91, .91)),
                 mark(LIFT, LargeMarks.scribble(NODES, 150, .6, .5, .3, .02)));
     }
 }
