@@ -1,5 +1,6 @@
 package umbercard.geometry;
 
+import java.util.function.IntPredicate;
 import org.locationtech.jts.geom.Coordinate;
 
 /**
@@ -79,8 +80,21 @@ public final class Hatch implements Lines {
         return Hatching.of(crossings, line -> lefts[line], line -> rights[line]);
     }
 
+    /** The area of all places in the frame whose winding number {@code inside} accepts; it must refuse 0. */
+    double area(LineCrossings crossings, IntPredicate inside) {
+        crossings.sort();
+        Spans spans = new Spans();
+        double length = 0;
+        for (int line = crossings.first(); line < crossings.end(); line++) {
+            spans.clear();
+            crossings.fill(line, inside, lefts[line], rights[line], spans);
+            length += spans.length();
+        }
+        return length * distance;
+    }
+
     /** Gathers where a closed walk crosses the lines. */
-    private void cross(Coordinate[] ring, LineCrossings crossings) {
+    void cross(Coordinate[] ring, LineCrossings crossings) {
         for (int i = 1; i < ring.length; i++) {
             cross(ring[i - 1], ring[i], crossings);
         }
@@ -98,12 +112,12 @@ public final class Hatch implements Lines {
         double least = rate >= 0 ? start : rate <= -2 * curve ? end : start - rate * rate / (4 * curve);
         for (int line = above(least); line < above(start); line++) {
             double root = Math.sqrt(Math.max(0, rate * rate + 4 * curve * (line - start)));
-            crossings.add(line, place(a, b, 2 * (line - start) / (rate - root)), false);
+            crossings.add(line, place(a, b, 2 * (line - start) / (rate - root)), true);
         }
         for (int line = above(least); line < above(end); line++) {
             double root = Math.sqrt(Math.max(0, rate * rate + 4 * curve * (line - start)));
             double share = rate >= 0 ? 2 * (line - start) / (rate + root) : (root - rate) / (2 * curve);
-            crossings.add(line, place(a, b, share), true);
+            crossings.add(line, place(a, b, share), false);
         }
     }
 
