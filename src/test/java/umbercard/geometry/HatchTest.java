@@ -57,7 +57,7 @@ class HatchTest {
     void aBlobHasTheMomentsOfItsCurves(@ForAll long seed) {
         Random random = new Random(seed);
         Outline blob = Strokes.blob(random, 12 + random.nextInt(40), .05 + .25 * random.nextDouble());
-        Outline within = blob.mapped(p -> p.plus(.5, .5));
+        Outline within = blob.mapped(p -> new Point((p.x() + .4) / 2, (p.y() + .4) / 2));
 
         same(measured(new Hatch(2.5, DENSITY), within), within.moments(), 2e-6);
     }
