@@ -32,7 +32,7 @@ public final class Benchmarks {
         List<FrameTimes> frames = Frames.measure(50, 8);
         for (FrameTimes times : frames) {
             System.out.printf(
-                    "%5d marks, %s: press %.1f; drags %d, median %.2f, p99 %.2f, worst %.2f; waited p99 %.2f; other %.1f%n",
+                    "%5d marks, %s: press %.1f; drags %d, median %.2f, p99 %.2f, worst %.2f; cpu median %.2f, p99 %.2f, worst %.2f; waited p99 %.2f; other %.1f%n",
                     times.marks(),
                     times.dragged(),
                     at(times.press(), 1),
@@ -40,6 +40,9 @@ public final class Benchmarks {
                     at(times.drags(), .5),
                     at(times.drags(), .99),
                     at(times.drags(), 1),
+                    at(times.cpu(), .5),
+                    at(times.cpu(), .99),
+                    at(times.cpu(), 1),
                     at(times.waits(), .99),
                     times.longestOther());
         }

@@ -11,6 +11,7 @@ import java.util.List;
  * @param every the time between two events of the pointer
  * @param press the frames of pressing the button
  * @param drags the frames of the drag events
+ * @param cpu how much of that the event thread was at work, and not waiting for a processor or the display
  * @param waits how long those waited for the event thread before
  * @param longestOther the longest that any other event kept the event thread meanwhile
  */
@@ -21,5 +22,6 @@ public record FrameTimes(
         int every,
         List<Double> press,
         List<Double> drags,
+        List<Double> cpu,
         List<Double> waits,
         double longestOther) {}

@@ -6,6 +6,8 @@ import java.awt.EventQueue;
 import java.awt.Toolkit;
 import java.awt.event.InvocationEvent;
 import java.awt.event.MouseEvent;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.util.ArrayList;
 import java.util.List;
 import javax.swing.RepaintManager;
@@ -20,8 +22,11 @@ final class FrameClock extends EventQueue {
      *
      * @param waited from when the event was posted until it was dispatched
      * @param took from when it was dispatched until all was painted
+     * @param cpu how much of that the event thread was at work, and not waiting for a processor or the display
      */
-    record Frame(int id, double waited, double took) {}
+    record Frame(int id, double waited, double took, double cpu) {}
+
+    private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
 
     private final Component window;
     private final List<Frame> frames = new ArrayList<>();
@@ -43,18 +48,23 @@ final class FrameClock extends EventQueue {
     @Override
     protected void dispatchEvent(AWTEvent event) {
         long start = System.nanoTime();
+        long cpu = THREADS.getCurrentThreadCpuTime();
         super.dispatchEvent(event);
         if (event instanceof Timed timed) {
-            postEvent(new InvocationEvent(this, () -> painted(timed, start)));
+            postEvent(new InvocationEvent(this, () -> painted(timed, start, cpu)));
         } else {
             longestOther = Math.max(longestOther, (System.nanoTime() - start) / 1e6);
         }
     }
 
-    private void painted(Timed event, long start) {
+    private void painted(Timed event, long start, long cpu) {
         RepaintManager.currentManager(window).paintDirtyRegions();
         Toolkit.getDefaultToolkit().sync();
-        frames.add(new Frame(event.getID(), (start - event.posted) / 1e6, (System.nanoTime() - start) / 1e6));
+        frames.add(new Frame(
+                event.getID(),
+                (start - event.posted) / 1e6,
+                (System.nanoTime() - start) / 1e6,
+                (THREADS.getCurrentThreadCpuTime() - cpu) / 1e6));
     }
 
     /** The frames since last asked; on the event thread. */

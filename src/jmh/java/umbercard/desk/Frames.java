@@ -16,6 +16,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
+import java.util.function.ToDoubleFunction;
 import javax.swing.SwingUtilities;
 import umbercard.bench.FrameTimes;
 import umbercard.bench.Scenes;
@@ -121,21 +122,17 @@ public final class Frames {
                 nodes,
                 name,
                 milliseconds,
-                of(frames, MouseEvent.MOUSE_PRESSED),
-                of(frames, MouseEvent.MOUSE_DRAGGED),
-                frames.stream()
-                        .filter(frame -> frame.id() == MouseEvent.MOUSE_DRAGGED)
-                        .mapToDouble(FrameClock.Frame::waited)
-                        .sorted()
-                        .boxed()
-                        .toList(),
+                of(frames, MouseEvent.MOUSE_PRESSED, FrameClock.Frame::took),
+                of(frames, MouseEvent.MOUSE_DRAGGED, FrameClock.Frame::took),
+                of(frames, MouseEvent.MOUSE_DRAGGED, FrameClock.Frame::cpu),
+                of(frames, MouseEvent.MOUSE_DRAGGED, FrameClock.Frame::waited),
                 on(clock::takeLongestOther));
     }
 
-    private static List<Double> of(List<FrameClock.Frame> frames, int id) {
+    private static List<Double> of(List<FrameClock.Frame> frames, int id, ToDoubleFunction<FrameClock.Frame> figure) {
         return frames.stream()
                 .filter(frame -> frame.id() == id)
-                .mapToDouble(FrameClock.Frame::took)
+                .mapToDouble(figure)
                 .sorted()
                 .boxed()
                 .toList();

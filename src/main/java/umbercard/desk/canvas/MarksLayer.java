@@ -47,6 +47,11 @@ public final class MarksLayer {
                 deliverOn);
     }
 
+    /** Whether pictures asked for last have not come yet. */
+    boolean isAsking() {
+        return !asked.equals(kept.map(Surroundings::wanted));
+    }
+
     /**
      * The darks of the thumbnail in a frame of that many device pixels. The image is good until the next call, which may draw
      * into it.
@@ -73,8 +78,8 @@ public final class MarksLayer {
         }
         Graphics2D g = smooth(image, on);
         g.setClip(inside);
-        Optional<Surroundings> around =
-                kept.filter(k -> k.fits(on, marks) && k.between(marks).size() <= FEW);
+        Optional<Surroundings> around = kept.filter(k -> k.wanted().fits(on, marks))
+                .filter(k -> k.wanted().between(marks).size() <= FEW);
         if (around.isPresent()) {
             around.get().draw(g, marks, shapes);
         } else {

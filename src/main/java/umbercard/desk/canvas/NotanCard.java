@@ -222,7 +222,7 @@ public final class NotanCard extends JPanel {
 
     private void paintPicture(Graphics2D g, CardPlace place) {
         double scale = g.getTransform().getScaleY();
-        int width = (int) Math.max(1, Math.round(place.frame().getWidth() * scale));
+        int width = (int) Math.ceil(place.frame().getWidth() * scale);
         int height = (int) Math.max(1, Math.round(place.frame().getHeight() * scale));
         Study study = session.study();
         reference.want(session.photograph()
@@ -258,7 +258,8 @@ public final class NotanCard extends JPanel {
         layer.setComposite(AlphaComposite.SrcOver.derive(opacity));
         layer.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
         AffineTransform map = AffineTransform.getTranslateInstance(frame.getX(), frame.getY());
-        map.scale(frame.getWidth() / image.getWidth(), frame.getHeight() / image.getHeight());
+        double pixel = frame.getHeight() / image.getHeight();
+        map.scale(pixel, pixel);
         layer.drawImage(image, map, null);
         layer.dispose();
     }

@@ -13,20 +13,11 @@ import umbercard.model.Mark;
  * {@code laid + (1 − covered) a}: here in two steps, {@code (1 − lifted) a} and {@code laid} over it, where
  * {@code lifted = (covered − laid) / (1 − laid)}. So edges of the marks after are as smooth as if drawn one by one.
  *
- * @param canvas what all are drawn on
- * @param start the marks before
- * @param end the marks after
  * @param before what the marks before come to, with the ground
  * @param lifted what those after clear, in its alpha
  * @param laid what they lay
  */
-record Surroundings(
-        Canvas canvas,
-        List<Mark> start,
-        List<Mark> end,
-        BufferedImage before,
-        BufferedImage lifted,
-        BufferedImage laid) {
+record Surroundings(Wanted wanted, BufferedImage before, BufferedImage lifted, BufferedImage laid) {
 
     /**
      * What marks are drawn on.
@@ -34,8 +25,11 @@ record Surroundings(
      * @param dark whether the ground is
      */
     record Canvas(int width, int height, Color ink, boolean dark) {
+        /** A clear one, of which no copy is kept on the screen's side: it would be sent there whole after each change. */
         BufferedImage image() {
-            return new BufferedImage(width, height, BufferedImage.TYPE_INT_ARGB_PRE);
+            BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_ARGB_PRE);
+            image.setAccelerationPriority(0);
+            return image;
         }
     }
 
@@ -52,7 +46,7 @@ record Surroundings(
         BufferedImage laid = drawn(wanted, shapes, false);
         BufferedImage covered = drawn(wanted, shapes, true);
         lift(covered, laid);
-        return new Surroundings(canvas, wanted.start(), wanted.end(), before, covered, laid);
+        return new Surroundings(wanted, before, covered, laid);
     }
 
     private static BufferedImage drawn(Wanted wanted, MarkShapes shapes, boolean both) {
@@ -82,26 +76,18 @@ record Surroundings(
 
     /** What is asked for: the marks before and after those that change. */
     record Wanted(Canvas canvas, List<Mark> start, List<Mark> end) {
+        /** Whether these lie round some of the marks. */
         boolean fits(Canvas other, List<Mark> marks) {
-            return Surroundings.fits(canvas, start, end, other, marks);
+            return canvas.equals(other)
+                    && start.size() + end.size() <= marks.size()
+                    && Windows.alikeAtStart(start, marks) == start.size()
+                    && Windows.alikeAtEnd(end, marks, 0) == end.size();
         }
-    }
 
-    /** Whether these are the surroundings of some of the marks. */
-    boolean fits(Canvas other, List<Mark> marks) {
-        return fits(canvas, start, end, other, marks);
-    }
-
-    private static boolean fits(Canvas canvas, List<Mark> start, List<Mark> end, Canvas other, List<Mark> marks) {
-        return canvas.equals(other)
-                && start.size() + end.size() <= marks.size()
-                && Windows.alikeAtStart(start, marks) == start.size()
-                && Windows.alikeAtEnd(end, marks, 0) == end.size();
-    }
-
-    /** The marks between them. */
-    List<Mark> between(List<Mark> marks) {
-        return marks.subList(start.size(), marks.size() - end.size());
+        /** The marks between them. */
+        List<Mark> between(List<Mark> marks) {
+            return marks.subList(start.size(), marks.size() - end.size());
+        }
     }
 
     /** Draws all within the clip. */
@@ -109,8 +95,8 @@ record Surroundings(
         g.setComposite(AlphaComposite.Src);
         g.drawImage(before, 0, 0, null);
         Graphics2D scaled = (Graphics2D) g.create();
-        scaled.scale(canvas.height(), canvas.height());
-        shapes.fill(scaled, between(marks), false);
+        scaled.scale(before.getHeight(), before.getHeight());
+        shapes.fill(scaled, wanted.between(marks), false);
         scaled.dispose();
         g.setComposite(AlphaComposite.DstOut);
         g.drawImage(lifted, 0, 0, null);

@@ -140,11 +140,16 @@ final class StackList extends JList<Thumbnail> {
         }
     }
 
-    /** Paints the cards anew whose thumbnails have changed. */
+    /** Paints what has changed anew: only the little notan where that is the marks alone. */
     private void repaintChanged(List<Thumbnail> before) {
         for (int i = 0; i < before.size(); i++) {
-            if (!before.get(i).equals(cards.getElementAt(i))) {
-                repaint(getCellBounds(i, i));
+            Thumbnail now = cards.getElementAt(i);
+            if (!before.get(i).equals(now)) {
+                boolean marksAlone = before.get(i).withMarks(now.marks()).equals(now);
+                Rectangle cell = getCellBounds(i, i);
+                Rectangle notan = renderer.notanOf(i == getSelectedIndex());
+                notan.translate(cell.x, cell.y);
+                repaint(marksAlone ? notan : cell);
             }
         }
     }

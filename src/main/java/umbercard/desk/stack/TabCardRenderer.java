@@ -85,6 +85,13 @@ final class TabCardRenderer extends JLabel implements ListCellRenderer<Thumbnail
                 Math.round(UIScale.scale(tab.height)));
     }
 
+    /** The little notan of a thumbnail with the line round it, from the upper left corner of its cell. */
+    Rectangle notanOf(boolean pulled) {
+        Rectangle frame = within(scaled(measures().frame(), pulled ? TabCard.PULLED : 0, UIScale.getUserScaleFactor()));
+        frame.grow(1, 1);
+        return frame;
+    }
+
     /** In pixels at 100 %: as wide as the name, within what the card leaves. */
     private float tabWidth(Thumbnail of) {
         FontMetrics metrics = getFontMetrics(nameFont());
