@@ -37,8 +37,7 @@ public record Crossings(double length, List<Stretch> inside, List<Change> change
     /** Along an open curve; one of fewer than two nodes has no length and no crossings. */
     public static Crossings along(Path path, Region region) {
         Track track = new Track(path);
-        List<Stretch> inside =
-                Stretches.tidied(track.inside(region), track.length(), Track.SLACK);
+        List<Stretch> inside = Stretches.tidied(track.inside(region), track.length(), Track.SLACK);
         List<Change> changes = new ArrayList<>();
         for (Stretch stretch : inside) {
             if (stretch.from() > 0) {
