@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.SortedMap;
 import java.util.TreeMap;
 
 /** Who gets what of one value: its masses, and pieces that belong to none; together all of it. See {@link Masses}. */
@@ -13,7 +14,7 @@ final class Allotment {
     private static final double TOUCH = 0x1p-26;
 
     private final List<Layer> layers = new ArrayList<>();
-    private final TreeMap<Integer, List<Region>> shares = new TreeMap<>();
+    private final SortedMap<Integer, List<Region>> shares = new TreeMap<>();
     private final List<Region> lost = new ArrayList<>();
     private final List<Region> rest = new ArrayList<>();
 
@@ -66,7 +67,7 @@ final class Allotment {
     }
 
     private void allot(Region piece, double width) {
-        TreeMap<Integer, List<Region>> reached = reached(piece);
+        SortedMap<Integer, List<Region>> reached = reached(piece);
         if (reached.size() == 1) {
             give(reached.firstKey(), piece);
         } else if (reached.size() > 1) {
@@ -80,8 +81,8 @@ final class Allotment {
     }
 
     /** A connected piece's parts within each body that it reaches. */
-    private TreeMap<Integer, List<Region>> reached(Region piece) {
-        TreeMap<Integer, List<Region>> reached = new TreeMap<>();
+    private SortedMap<Integer, List<Region>> reached(Region piece) {
+        SortedMap<Integer, List<Region>> reached = new TreeMap<>();
         for (Layer layer : layers) {
             for (Region part : piece.intersect(layer.all).pieces()) {
                 OptionalInt holder = layer.near.holder(part);
@@ -94,7 +95,7 @@ final class Allotment {
         return reached;
     }
 
-    private void cut(Region piece, TreeMap<Integer, List<Region>> reached) {
+    private void cut(Region piece, SortedMap<Integer, List<Region>> reached) {
         List<Region> parts =
                 new ArrayList<>(reached.values().stream().map(Region::together).toList());
         Region left = piece;
