@@ -74,7 +74,7 @@ class CrossingsTest {
     /** The half circle of radius 1 about the origin meets the line x = 1/2 at ±60 degrees, 30 and 150 along. */
     @Test
     void anArcChangesWhereTheAngleSays() {
-        Path arc = new Path(Shapes.arc(0, 0, 1, -Math.PI / 2, Math.PI / 2, 16));
+        Path arc = new Path(Shapes.arc(0, 0, 1, -Math.PI / 2, Math.PI / 2, 64));
 
         Crossings crossings = Crossings.along(arc, Region.rectangle(.5, -2, 2, 2));
 

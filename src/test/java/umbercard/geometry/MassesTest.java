@@ -109,7 +109,7 @@ class MassesTest {
 
         assertThat(masses(left.union(Region.rectangle(.4 + gap, .1, .7, .4))).dark())
                 .hasSize(1);
-        assertThat(masses(left.union(Region.rectangle(.4 + gap * .7, .4 + gap * .7, .7, .7)))
+        assertThat(masses(left.union(Region.rectangle(.4 + gap * .4, .4 + gap * .4, .7, .7)))
                         .dark())
                 .hasSize(1);
     }
