@@ -23,8 +23,9 @@ import java.util.stream.Stream;
  * bodies; what is left over belongs to the mass that it touches, if it touches just one; if not it is a neck. Necks, lines
  * and slivers thinner than w, and masses under the least area are a rest: shares of masses and rest add up to the whole.
  *
- * <p>The count changes only where a neck or a gap passes w, to about 1 % of it, or an area the least one. The area of a neck
- * goes from a mass to the rest where it comes to touch a second one. Should the library that swells and shrinks fail, which
+ * <p>The count changes only where a neck or a gap passes w, to about 1 % of it, or an area the least one. Bodies have round
+ * corners, so between two right corners that point at each other the gap that passes is 0.6 w. The area of a neck goes from a
+ * mass to the rest where it comes to touch a second one. Should the library that swells and shrinks fail, which
  * areas show, each connected piece is a mass.
  *
  * @param dark the largest first
@@ -51,14 +52,11 @@ public record Masses(List<Mass> dark, List<Mass> light, Region darkRest, Region 
         Region frame = Region.rectangle(0, 0, ratio, 1);
         Region within = dark.intersect(frame);
         Bodies bodies = Bodies.of(within, ratio, eye.widthIn(ratio));
-        double least = eye.leastShare() * frame.area();
+        double least = eye.leastShare() * ratio;
         Allotment darks = Allotment.of(within, bodies.dark(), eye.widthIn(ratio));
         Allotment lights = Allotment.of(frame.minus(within), bodies.light(), eye.widthIn(ratio));
         return new Masses(
-                masses(darks, least, frame.area()),
-                masses(lights, least, frame.area()),
-                rest(darks, least),
-                rest(lights, least));
+                masses(darks, least, ratio), masses(lights, least, ratio), rest(darks, least), rest(lights, least));
     }
 
     private static List<Mass> masses(Allotment allotted, double least, double whole) {

@@ -39,22 +39,22 @@ final class Track {
 
     private final List<Part> parts = new ArrayList<>();
     private final Map<Double, Point> places = new TreeMap<>();
-    private double length;
+    private double total;
 
     Track(Path path) {
         for (Cubic segment : path.segments()) {
             int count = segment.isLine() ? 1 : PARTS;
             for (int i = 0; i < count; i++) {
                 Cubic curve = segment.isLine() ? segment : segment.part((double) i / count, (i + 1.0) / count);
-                Part part = new Part(curve, length, arc(curve, 1));
+                Part part = new Part(curve, total, arc(curve, 1));
                 parts.add(part);
-                length += part.length;
+                total += part.length;
             }
         }
     }
 
     double length() {
-        return length;
+        return total;
     }
 
     /** A place given by {@link #inside}, by the length along to it. */
