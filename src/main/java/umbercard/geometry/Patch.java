@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntPredicate;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
@@ -19,7 +20,8 @@ import org.locationtech.jts.noding.SegmentString;
  * Overlays two regions by working only where their borders come near each other: edges are noded there, and of the rest
  * whole runs are kept or dropped as they are, after one winding number for each. So a small region costs little against a
  * big one, whose {@link Border} is worked out once. Winding numbers are exact, so noding that failed shows: they are not 0
- * or 1, or edges do not close.
+ * or 1, or edges do not close. So does noding that reached further than looked: edges were cut that the other region's border
+ * does not come near, and what lies near those in turn was not there to be cut too.
  */
 final class Patch {
     private static final BitSet NONE = new BitSet();
@@ -28,27 +30,22 @@ final class Patch {
     private final int[] weights;
     private final IntPredicate inside;
     private final Envelope meeting;
+
+    /** Where a region's polygons may be changed: where the regions meet, and as far as movable edges reach beyond. */
+    private final Envelope[] reach;
+
     private final BitSet[] near = {new BitSet(), new BitSet()};
+
+    /** Of the near edges those that come near the other region's border: only they are expected to move. */
+    private final BitSet[] movable = {new BitSet(), new BitSet()};
+
+    /** How many near edges must come out of noding as they went in. */
+    private int still;
+
     private final Columns[] noded = new Columns[2];
     private final List<NodedSegmentString> strings = new ArrayList<>();
     private final List<List<Coordinate[]>> runs = List.of(new ArrayList<>(), new ArrayList<>());
     private final List<Link> links = new ArrayList<>();
-
-    /** An edge between nodes, and which way and how often the borders of both regions run along it. */
-    private static final class Piece {
-        final Coordinate left;
-        final Coordinate right;
-        final int[] turns = new int[2];
-
-        Piece(Coordinate left, Coordinate right) {
-            this.left = left;
-            this.right = right;
-        }
-
-        Coordinate middle() {
-            return Patch.middle(left, right);
-        }
-    }
 
     /**
      * @param inside of which sums of the weights of the regions that hold a place the result consists; it must refuse 0
@@ -59,27 +56,33 @@ final class Patch {
         weights = new int[] {weight, otherWeight};
         this.inside = inside;
         this.meeting = meeting;
+        reach = new Envelope[] {new Envelope(meeting), new Envelope(meeting)};
     }
 
     /** The polygons of the result as {@link Overlay#fill} gives them; empty if noding is found to have failed. */
     Optional<List<Polygon>> polygons(Noder noder, double slack) {
-        for (int k = 0; k < 2; k++) {
-            cut(k, slack);
-        }
-        Optional<List<Piece>> pieces = Noding.cut(noder, strings).map(Patch::pieces);
+        findMovable(0, slack);
+        findMovable(1, slack);
+        cut(0, slack);
+        cut(1, slack);
+        Optional<List<Piece>> pieces =
+                Noding.cut(noder, strings).filter(this::isStill).map(Piece::of);
         if (pieces.isEmpty() || !link(pieces.get())) {
             return Optional.empty();
         }
-        Optional<List<Polygon>> met = Rings.simple(links).flatMap(Patch::polygons);
-        return met.map(this::withTheRest);
+        Rings<Link> rings = new Rings<>(links);
+        return rings.simple()
+                .flatMap(walks -> polygons(walks, place -> rings.meetAt(place) || isTouched(place)))
+                .map(this::withTheRest);
     }
 
     private List<Polygon> withTheRest(List<Polygon> met) {
         List<Polygon> all = new ArrayList<>();
         for (int k = 0; k < 2; k++) {
             if (inside.test(weights[k])) {
+                int region = k;
                 borders[k].polygons.stream()
-                        .filter(polygon -> !isInvolved(polygon))
+                        .filter(polygon -> !isInvolved(region, polygon))
                         .forEach(all::add);
             }
         }
@@ -88,26 +91,40 @@ final class Patch {
         return all;
     }
 
-    private boolean isInvolved(Polygon polygon) {
-        return polygon.getEnvelopeInternal().intersects(meeting);
+    private boolean isInvolved(int k, Polygon polygon) {
+        return polygon.getEnvelopeInternal().intersects(reach[k]);
     }
 
-    /**
-     * Cuts a region's rings into what comes near the other region's border, with what comes near those edges in turn, for
-     * rounding may move them, and what does not.
-     */
-    private void cut(int k, double slack) {
+    /** Finds the edges of a region that come near the other region's border: rounding may move them. */
+    private void findMovable(int k, double slack) {
         Nearness toOther = new Nearness(meeting, slack);
         circuits(1 - k).forEach(circuit -> toOther.mark(circuit.corners));
-        Nearness toMoved = new Nearness(meeting, slack);
         circuits(k).forEach(circuit -> near(k, circuit, toOther));
+        movable[k].or(near[k]);
+    }
+
+    /** Cuts a region's rings into movable edges, others that come near those, and what comes near none. */
+    private void cut(int k, double slack) {
+        Envelope moved = new Envelope(meeting);
+        circuits(k).forEach(circuit -> expand(k, circuit, moved));
+        Nearness toMoved = new Nearness(moved, slack);
         circuits(k).forEach(circuit -> mark(k, circuit, toMoved));
+        reach[k].expandToInclude(moved);
+        reach[k].expandBy(slack);
         circuits(k).forEach(circuit -> near(k, circuit, toMoved));
         circuits(k).forEach(circuit -> cut(k, circuit));
     }
 
     private Stream<Border.Circuit> circuits(int k) {
-        return borders[k].circuits.stream().filter(circuit -> isInvolved(circuit.of));
+        return borders[k].circuits.stream().filter(circuit -> isInvolved(k, circuit.of));
+    }
+
+    private void expand(int k, Border.Circuit circuit, Envelope moved) {
+        int end = circuit.first + circuit.corners.length - 1;
+        for (int i = movable[k].nextSetBit(circuit.first); i >= 0 && i < end; i = movable[k].nextSetBit(i + 1)) {
+            moved.expandToInclude(circuit.corners[i - circuit.first]);
+            moved.expandToInclude(circuit.corners[i - circuit.first + 1]);
+        }
     }
 
     private void near(int k, Border.Circuit circuit, Nearness others) {
@@ -137,18 +154,22 @@ final class Patch {
         int from = start;
         for (int i = start + 1; i <= start + edges; i++) {
             if (i == start + edges || breaks(k, circuit, i % edges)) {
-                take(k, part(ring, from, i), near[k].get(circuit.first + from % edges));
+                take(k, part(ring, from, i), circuit.first + from % edges);
                 from = i;
             }
         }
     }
 
-    /** Whether a run ends at a corner: near edges meet far ones there, or far ones meet others. */
+    /** Whether a run ends at a corner: near edges meet far ones there, movable ones still ones, or far ones meet others. */
     private boolean breaks(int k, Border.Circuit circuit, int corner) {
         int edges = circuit.corners.length - 1;
         boolean after = near[k].get(circuit.first + corner);
         boolean before = near[k].get(circuit.first + (corner + edges - 1) % edges);
-        return before != after || (!after && borders[k].touches.contains(circuit.corners[corner]));
+        boolean movableAfter = movable[k].get(circuit.first + corner);
+        boolean movableBefore = movable[k].get(circuit.first + (corner + edges - 1) % edges);
+        return before != after
+                || movableBefore != movableAfter
+                || (!after && borders[k].touches.contains(circuit.corners[corner]));
     }
 
     private static Coordinate[] part(Coordinate[] ring, int from, int to) {
@@ -163,42 +184,23 @@ final class Patch {
         return part;
     }
 
-    private void take(int k, Coordinate[] run, boolean isNear) {
-        if (isNear) {
+    private void take(int k, Coordinate[] run, int edge) {
+        if (movable[k].get(edge)) {
             strings.add(new NodedSegmentString(run, k));
+        } else if (near[k].get(edge)) {
+            strings.add(new NodedSegmentString(run, k | Piece.STILL));
+            still += run.length - 1;
         } else {
             runs.get(k).add(run);
         }
     }
 
-    /** One piece for all edges between the same two nodes. */
-    private static List<Piece> pieces(List<SegmentString> cut) {
-        List<Piece> single = new ArrayList<>();
-        for (SegmentString string : cut) {
-            int k = (Integer) string.getData();
-            for (int i = 1; i < string.size(); i++) {
-                Coordinate from = string.getCoordinate(i - 1);
-                Coordinate to = string.getCoordinate(i);
-                int order = to.compareTo(from);
-                if (order != 0) {
-                    Piece piece = order > 0 ? new Piece(from, to) : new Piece(to, from);
-                    piece.turns[k] = order;
-                    single.add(piece);
-                }
-            }
-        }
-        single.sort(Comparator.comparing((Piece piece) -> piece.left).thenComparing(piece -> piece.right));
-        List<Piece> merged = new ArrayList<>();
-        for (Piece piece : single) {
-            Piece last = merged.isEmpty() ? piece : merged.get(merged.size() - 1);
-            if (last != piece && last.left.equals2D(piece.left) && last.right.equals2D(piece.right)) {
-                last.turns[0] += piece.turns[0];
-                last.turns[1] += piece.turns[1];
-            } else {
-                merged.add(piece);
-            }
-        }
-        return merged;
+    private boolean isStill(List<SegmentString> cut) {
+        return still
+                == cut.stream()
+                        .filter(string -> ((Integer) string.getData() & Piece.STILL) != 0)
+                        .mapToInt(string -> string.size() - 1)
+                        .sum();
     }
 
     /** Gathers the links of the result's border. */
@@ -237,7 +239,7 @@ final class Patch {
     }
 
     private boolean link(Coordinate[] run, int k) {
-        int other = winding(1 - k, middle(run[0], run[1]));
+        int other = winding(1 - k, Piece.middle(run[0], run[1]));
         add(run, weights[k] + other * weights[1 - k], other * weights[1 - k]);
         return other == 0 || other == 1;
     }
@@ -252,17 +254,17 @@ final class Patch {
         return borders[k].columns.winding(at, near[k]) + noded[k].winding(at, NONE);
     }
 
-    /** Exact: the grid's halves are doubles too. */
-    private static Coordinate middle(Coordinate a, Coordinate b) {
-        return new Coordinate((a.x + b.x) / 2, (a.y + b.y) / 2);
+    /** Whether what takes no part here may touch a place. */
+    private boolean isTouched(Coordinate place) {
+        return borders[0].touches.contains(place) || borders[1].touches.contains(place);
     }
 
-    private static Optional<List<Polygon>> polygons(List<List<Link>> rings) {
+    private static Optional<List<Polygon>> polygons(List<List<Link>> rings, Predicate<Coordinate> touched) {
         Holes holes = new Holes();
         for (List<Link> ring : rings) {
             List<Coordinate> corners = new ArrayList<>();
             ring.forEach(link -> corners.addAll(link.corners.subList(0, link.corners.size() - 1)));
-            Coordinate[] closed = Ring.closed(corners);
+            Coordinate[] closed = Ring.closed(corners, touched);
             if (closed.length == 0) {
                 return Optional.empty();
             }

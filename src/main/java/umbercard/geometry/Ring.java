@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;
@@ -20,7 +21,11 @@ final class Ring {
     @Nullable
     private Ring outer;
 
-    Ring(List<Edge> walk) {
+    private final Predicate<Coordinate> touched;
+
+    /** @param touched tells where the border passes more than once */
+    Ring(List<Edge> walk, Predicate<Coordinate> touched) {
+        this.touched = touched;
         edges = List.copyOf(walk);
         Edge least = edges.get(0);
         for (Edge edge : edges) {
@@ -60,19 +65,20 @@ final class Ring {
 
     /** The closed ring of coordinates, without points in the middle of a straight run. */
     Coordinate[] coordinates() {
-        return closed(edges.stream().map(Edge::from).toList());
+        return closed(edges.stream().map(Edge::from).toList(), touched);
     }
 
     /**
-     * The corners from the least on, and that again at the end, without those in the middle of a straight run; nothing if they
-     * enclose nothing.
+     * The corners from the least on, and that again at the end, without those in the middle of a straight run, but for
+     * touched ones: another overlay would not find the touch in the middle of an edge. Nothing if they enclose nothing.
      */
-    static Coordinate[] closed(List<Coordinate> corners) {
+    static Coordinate[] closed(List<Coordinate> corners, Predicate<Coordinate> touched) {
         List<Coordinate> kept = new ArrayList<>(corners.size() + 1);
         Coordinate before = corners.get(corners.size() - 1);
         for (int i = 0; i < corners.size(); i++) {
             Coordinate at = corners.get(i);
-            if (Orientation.index(before, at, corners.get((i + 1) % corners.size())) != Orientation.COLLINEAR) {
+            if (Orientation.index(before, at, corners.get((i + 1) % corners.size())) != Orientation.COLLINEAR
+                    || touched.test(at)) {
                 kept.add(at);
                 before = at;
             }

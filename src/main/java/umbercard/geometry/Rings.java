@@ -15,7 +15,10 @@ import org.locationtech.jts.geom.Coordinate;
 final class Rings<W extends Way> {
     private final Map<Coordinate, List<W>> leaving = new HashMap<>();
 
-    private Rings(List<W> border) {
+    private final List<W> border;
+
+    Rings(List<W> border) {
+        this.border = border;
         for (W way : border) {
             leaving.computeIfAbsent(way.from(), place -> new ArrayList<>(1)).add(way);
         }
@@ -27,9 +30,11 @@ final class Rings<W extends Way> {
      * @return empty if the edges do not close, because noding failed
      */
     static Optional<List<Ring>> of(List<Edge> border) {
-        return simple(border)
-                .flatMap(rings ->
-                        sorted(new ArrayList<>(rings.stream().map(Ring::new).toList())));
+        Rings<Edge> rings = new Rings<>(border);
+        return rings.simple()
+                .flatMap(walks -> sorted(new ArrayList<>(walks.stream()
+                        .map(walk -> new Ring(walk, rings::meetAt))
+                        .toList())));
     }
 
     /**
@@ -37,8 +42,24 @@ final class Rings<W extends Way> {
      *
      * @return empty if the ways do not close, because noding failed
      */
-    static <W extends Way> Optional<List<List<W>>> simple(List<W> border) {
-        return new Rings<>(border).walkAll(border);
+    Optional<List<List<W>>> simple() {
+        List<List<W>> rings = new ArrayList<>();
+        Set<W> walked = new HashSet<>();
+        for (W start : border) {
+            if (!walked.contains(start)) {
+                Optional<List<W>> walk = walk(start, walked);
+                if (walk.isEmpty()) {
+                    return Optional.empty();
+                }
+                cut(walk.get(), rings);
+            }
+        }
+        return Optional.of(rings);
+    }
+
+    /** Whether the border passes a place more than once. */
+    boolean meetAt(Coordinate place) {
+        return leaving.getOrDefault(place, List.of()).size() > 1;
     }
 
     private static Optional<List<Ring>> sorted(List<Ring> all) {
@@ -58,25 +79,17 @@ final class Rings<W extends Way> {
         return Optional.of(outers);
     }
 
-    private Optional<List<List<W>>> walkAll(List<W> border) {
-        List<List<W>> rings = new ArrayList<>();
-        Set<W> walked = new HashSet<>();
-        for (W start : border) {
-            if (walked.contains(start)) {
-                continue;
+    private Optional<List<W>> walk(W start, Set<W> walked) {
+        List<W> walk = new ArrayList<>();
+        W edge = start;
+        do {
+            if (edge == null || !walked.add(edge)) {
+                return Optional.empty();
             }
-            List<W> walk = new ArrayList<>();
-            W edge = start;
-            do {
-                if (edge == null || !walked.add(edge)) {
-                    return Optional.empty();
-                }
-                walk.add(edge);
-                edge = next(edge);
-            } while (edge != start);
-            cut(walk, rings);
-        }
-        return Optional.of(rings);
+            walk.add(edge);
+            edge = next(edge);
+        } while (edge != start);
+        return Optional.of(walk);
     }
 
     /** The next edge of the same piece: the sharpest turn to the left hand. */
