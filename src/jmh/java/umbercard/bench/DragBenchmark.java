@@ -21,7 +21,7 @@ public class DragBenchmark {
     private static final int STEPS = 64;
 
     /** The way to fold. */
-    @Param({"AREA", "OVERLAY", "EXACT"})
+    @Param({"AREA", "OVERLAY", "EXACT", "HATCH"})
     public Method method = Method.EXACT;
 
     /** How many marks there are. */

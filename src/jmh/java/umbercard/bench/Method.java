@@ -1,15 +1,19 @@
 package umbercard.bench;
 
+import umbercard.geometry.Eye;
 import umbercard.geometry.Region;
 import umbercard.model.Thumbnail;
 import umbercard.notan.Design;
 import umbercard.notan.FoldCache;
+import umbercard.notan.Glance;
+import umbercard.notan.HatchFold;
 
 /** The ways to fold a drawing that are held against each other. */
 public enum Method {
     AREA("java.awt.geom.Area, every mark", 2_000_000),
     OVERLAY("plain JTS overlay, every mark", 50_000_000),
-    EXACT("exact overlay near the change", Long.MAX_VALUE);
+    EXACT("exact overlay near the change", Long.MAX_VALUE),
+    HATCH("hatch lines where the mark passes", Long.MAX_VALUE);
 
     /** A fold that sees one drawing after the other; it may keep what it likes. */
     public interface Folds {
@@ -40,6 +44,7 @@ public enum Method {
             case AREA -> new AreaFold();
             case OVERLAY -> new OverlayFold();
             case EXACT -> exact();
+            case HATCH -> hatch();
         };
     }
 
@@ -49,6 +54,15 @@ public enum Method {
             Design design = cache.of(thumbnail, ratio);
             Region dark = design.dark();
             return new Figures(design.darkShare(), dark.moments(), dark.pieces().size());
+        };
+    }
+
+    private static Folds hatch() {
+        HatchFold folds = new HatchFold(Eye.DEFAULT);
+        return (thumbnail, ratio) -> {
+            Glance glance = folds.of(thumbnail, ratio);
+            return new Figures(
+                    glance.darkShare(), glance.dark(), glance.masses().dark());
         };
     }
 }
