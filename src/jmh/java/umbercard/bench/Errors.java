@@ -9,7 +9,7 @@ import umbercard.notan.ByRows;
 /** How far each method's dark share is from that of the drawn curves. */
 final class Errors {
     private static final int ROWS = 32_768;
-    private static final int EVENTS = 4;
+    private static final int EVENTS = 2;
 
     private Errors() {}
 
