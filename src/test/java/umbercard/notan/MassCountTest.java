@@ -9,6 +9,7 @@ import java.util.Random;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import umbercard.geometry.Eye;
 import umbercard.geometry.Masses;
@@ -35,10 +36,13 @@ class MassCountTest {
         return Drawings.thumbnail(random.nextBoolean() ? Thumbnail.Ground.DARK : Thumbnail.Ground.LIGHT, marks);
     }
 
-    /** The precise count, if it stays when the eye looks more or less closely. */
+    /** The precise count, if it stays when the eye looks more or less closely, and at smaller or only at larger masses. */
     private static Optional<MassCounts> steadyCount(Region dark) {
-        Set<MassCounts> counts = DoubleStream.of(.5, .8, 1, 1.25, 1.8)
-                .mapToObj(factor -> Masses.of(dark, RATIO, new Eye(factor * EYE.width(), EYE.leastShare())))
+        Stream<Eye> eyes = Stream.concat(
+                DoubleStream.of(.5, .8, 1, 1.25, 1.8)
+                        .mapToObj(factor -> new Eye(factor * EYE.width(), EYE.leastShare())),
+                DoubleStream.of(.8, 1.25).mapToObj(factor -> new Eye(EYE.width(), factor * EYE.leastShare())));
+        Set<MassCounts> counts = eyes.map(eye -> Masses.of(dark, RATIO, eye))
                 .map(masses ->
                         new MassCounts(masses.dark().size(), masses.light().size()))
                 .collect(Collectors.toSet());
