@@ -75,7 +75,10 @@ class PatchTest {
 
             Optional<List<Polygon>> patched = patch(mine, other, 2, inside, snapping());
 
-            assertThat(patched).as("noding does not fail on these").isPresent();
+            // Near-copies may be rounded further than the patch looked; it says so, and the whole overlay takes over.
+            if (patched.isEmpty()) {
+                continue;
+            }
             assertThat(area(patched.get())).isCloseTo(area(expected), within(1e-8));
             assertThat(new IsValidOp(Overlay.collected(patched.get())).getValidationError())
                     .isNull();
@@ -83,6 +86,19 @@ class PatchTest {
                     .hasSameSizeAs(
                             expected.stream().filter(p -> p.getArea() > 1e-7).toList());
         }
+    }
+
+    @Property(seed = "2", tries = 8)
+    void aPatchNeverGivesUpOnMarksThatAreNotNearCopies(@ForAll long seed) {
+        Random random = new Random(seed);
+        List<Outline> blobs = new ArrayList<>();
+        for (int i = 0; i < 25; i++) {
+            blobs.add(Strokes.blob(random, 12, .03 + .12 * random.nextDouble()));
+        }
+        List<Polygon> other = filled(List.of(Strokes.wandering(random, 20, .05 + .5 * random.nextDouble())));
+
+        assertThat(patch(filled(blobs), other, 1, winding -> winding > 0, snapping()))
+                .isPresent();
     }
 
     private static List<Polygon> present(Region mine, Region other, int weight, IntPredicate inside) {
