@@ -18,10 +18,23 @@ final class Flattening {
     /** A bound on the steps of one segment, reached only where its pulls lie more than 100 units away. */
     private static final int MOST_STEPS = 4096;
 
-    private Flattening() {}
+    private final double tolerance;
+
+    private Flattening(double tolerance) {
+        this.tolerance = tolerance;
+    }
 
     /** The closed ring of an outline; its last coordinate equals its first. Empty for fewer than two nodes. */
     static Coordinate[] ring(Outline outline) {
+        return new Flattening(TOLERANCE).closed(outline);
+    }
+
+    /** A ring whose chords may stray further, or less far, than usual; segments keep their areas all the same. */
+    static Coordinate[] ring(Outline outline, double tolerance) {
+        return new Flattening(tolerance).closed(outline);
+    }
+
+    private Coordinate[] closed(Outline outline) {
         List<Coordinate> ring = new ArrayList<>();
         for (Cubic segment : outline.segments()) {
             Cubic held = new Cubic(
@@ -38,7 +51,7 @@ final class Flattening {
     }
 
     /** Adds a segment's start and cuts, but not its end. */
-    private static void append(Cubic segment, List<Coordinate> ring) {
+    private void append(Cubic segment, List<Coordinate> ring) {
         int steps = steps(segment);
         Coordinate[] cuts = new Coordinate[steps + 1];
         for (int i = 0; i <= steps; i++) {
@@ -59,12 +72,12 @@ final class Flattening {
      * Enough equal steps of the parameter: a chord strays by at most 1/8 of the greatest second derivative, which is 6 times
      * the greatest second difference of the control points. Even, so that a segment and its reverse are cut alike.
      */
-    private static int steps(Cubic c) {
+    private int steps(Cubic c) {
         if (c.isLine()) {
             return 1;
         }
         double bend = Math.max(bend(c.start(), c.pullStart(), c.pullEnd()), bend(c.pullStart(), c.pullEnd(), c.end()));
-        double half = Math.ceil(Math.sqrt(6 * bend / (8 * TOLERANCE)) / 2);
+        double half = Math.ceil(Math.sqrt(6 * bend / (8 * tolerance)) / 2);
         return 2 * (int) Math.max(1, Math.min(MOST_STEPS / 2.0, half));
     }
 
@@ -72,7 +85,7 @@ final class Flattening {
         return Math.hypot(a.x() - 2 * b.x() + c.x(), a.y() - 2 * b.y() + c.y());
     }
 
-    private static void keepArea(Cubic segment, Coordinate[] cuts) {
+    private void keepArea(Cubic segment, Coordinate[] cuts) {
         int last = cuts.length - 1;
         double[] missing = missingAreas(segment, last);
         double[] shifts = new double[last];
@@ -114,14 +127,14 @@ final class Flattening {
      * A cut moved at right angles to the line between its neighbors so that the polygon gains {@code area}; not further than
      * the tolerance, which only a segment that turns back on itself asks for.
      */
-    private static Coordinate shifted(Coordinate cut, Coordinate before, Coordinate after, double area) {
+    private Coordinate shifted(Coordinate cut, Coordinate before, Coordinate after, double area) {
         double dx = after.x - before.x;
         double dy = after.y - before.y;
         double length = Math.hypot(dx, dy);
         if (length == 0) {
             return cut;
         }
-        double by = Math.max(-TOLERANCE, Math.min(TOLERANCE, 2 * area / length));
+        double by = Math.max(-tolerance, Math.min(tolerance, 2 * area / length));
         return new Coordinate(cut.x + by * dy / length, cut.y - by * dx / length);
     }
 }

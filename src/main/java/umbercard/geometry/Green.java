@@ -8,8 +8,8 @@ import java.util.List;
  * exactly (Abramowitz and Stegun 1964, 25.4.29 and table 25.4). Positive where the border runs counter-clockwise with y up.
  */
 final class Green {
-    private static final double[] PLACES = {0.2386191860831969, 0.6612093864662645, 0.932469514203152};
-    private static final double[] WEIGHTS = {0.46791393457269104, 0.3607615730481386, 0.17132449237917036};
+    static final double[] PLACES = {0.2386191860831969, 0.6612093864662645, 0.932469514203152};
+    static final double[] WEIGHTS = {0.46791393457269104, 0.3607615730481386, 0.17132449237917036};
 
     private Green() {}
 

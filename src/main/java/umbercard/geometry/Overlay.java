@@ -1,6 +1,8 @@
 package umbercard.geometry;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -54,7 +56,8 @@ final class Overlay {
 
     /**
      * The polygons of all places whose winding number {@code inside} accepts; it must refuse 0. Their interiors are disjoint
-     * and connected; outer rings run counter-clockwise (y up), holes clockwise. Never fails: where no grid serves, terraces do.
+     * and connected; outer rings run counter-clockwise (y up), holes clockwise. Never fails: where the fine grid does not serve,
+     * a coarser one does if a count on hatch lines agrees with it, else terraces do.
      */
     List<Polygon> fill(IntPredicate inside) {
         if (rings.isEmpty()) {
@@ -64,11 +67,19 @@ final class Overlay {
             Arrangement.Builder edges = new Arrangement.Builder(noders.apply(grid));
             eachTo(edges::add);
             Optional<List<Polygon>> filled = edges.noded().flatMap(noded -> filled(noded, inside));
-            if (filled.isPresent()) {
+            boolean trouble = !grid.equals(Grid.FINE_TO_COARSE.get(0));
+            if (filled.isPresent() && (!trouble || isRight(filled.get(), inside))) {
                 return filled.get();
             }
         }
         return terraced(inside);
+    }
+
+    /** Whether polygons have the area that hatch lines measure. */
+    private boolean isRight(List<Polygon> polygons, IntPredicate inside) {
+        FillCheck check = new FillCheck(rings);
+        eachTo(check::add);
+        return check.agrees(polygons, inside);
     }
 
     private void eachTo(ObjIntConsumer<Coordinate[]> taker) {
@@ -86,6 +97,23 @@ final class Overlay {
 
     private static Optional<List<Polygon>> filled(Arrangement edges, IntPredicate inside) {
         return edges.border(inside).flatMap(Rings::of).map(Overlay::polygons);
+    }
+
+    /** The polygon with every x taken from {@code sum}; its rings run as before. */
+    static Polygon mirrored(Polygon polygon, double sum) {
+        LinearRing[] holes = new LinearRing[polygon.getNumInteriorRing()];
+        Arrays.setAll(holes, i -> mirrored(polygon.getInteriorRingN(i), sum));
+        Arrays.sort(holes, Comparator.comparing(LinearRing::getCoordinate));
+        return FACTORY.createPolygon(mirrored(polygon.getExteriorRing(), sum), holes);
+    }
+
+    private static LinearRing mirrored(LinearRing ring, double sum) {
+        List<Coordinate> corners = new ArrayList<>();
+        Coordinate[] all = ring.getCoordinates();
+        for (int i = all.length - 1; i > 0; i--) {
+            corners.add(new Coordinate(sum - all[i].x, all[i].y));
+        }
+        return FACTORY.createLinearRing(Ring.closed(corners, corner -> true));
     }
 
     private static List<Polygon> polygons(List<Ring> outers) {

@@ -3,13 +3,17 @@ package umbercard.geometry;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
+import java.util.function.BiConsumer;
 import java.util.function.IntPredicate;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Polygon;
@@ -132,7 +136,7 @@ public final class Region {
         return polygons.size() == 1 && polygons.get(0).isRectangle() && bounds().covers(other.bounds());
     }
 
-    private Envelope bounds() {
+    Envelope bounds() {
         Envelope bounds = new Envelope();
         polygons.forEach(polygon -> bounds.expandToInclude(polygon.getEnvelopeInternal()));
         return bounds;
@@ -179,6 +183,51 @@ public final class Region {
             border = known;
         }
         return known;
+    }
+
+    /** Each edge of the border, with the region on its left hand where y runs up: {@code x} grows along an upper side. */
+    void eachEdge(BiConsumer<Coordinate, Coordinate> taker) {
+        for (Polygon polygon : polygons) {
+            for (int i = -1; i < polygon.getNumInteriorRing(); i++) {
+                Coordinate[] ring = (i < 0 ? polygon.getExteriorRing() : polygon.getInteriorRingN(i)).getCoordinates();
+                for (int k = 1; k < ring.length; k++) {
+                    taker.accept(ring[k - 1], ring[k]);
+                }
+            }
+        }
+    }
+
+    /** Regions that do not overlap nor share an edge, as one. */
+    static Region together(List<Region> apart) {
+        return with(apart.stream()
+                .flatMap(region -> region.polygons.stream())
+                .sorted(Comparator.comparing(Polygon::getCoordinate))
+                .toList());
+    }
+
+    /** Turned over about the upright line at half of {@code width}, which is rounded to the grid; exact. */
+    Region mirrored(double width) {
+        double sum = Overlay.FACTORY.getPrecisionModel().makePrecise(width);
+        return with(polygons.stream()
+                .map(polygon -> Overlay.mirrored(polygon, sum))
+                .sorted(Comparator.comparing(Polygon::getCoordinate))
+                .toList());
+    }
+
+    /** As the overlay library has it; not to be changed. */
+    Geometry geometry() {
+        return Overlay.collected(polygons);
+    }
+
+    /** What valid polygons of the overlay library cover together, brought onto the grid. */
+    static Region covered(Geometry polygons) {
+        Overlay overlay = new Overlay();
+        for (int i = 0; i < polygons.getNumGeometries(); i++) {
+            if (polygons.getGeometryN(i) instanceof Polygon polygon && !polygon.isEmpty()) {
+                overlay.add(polygon, Orientation.isCCW(polygon.getExteriorRing().getCoordinateSequence()) ? 1 : -1);
+            }
+        }
+        return with(overlay.fill(winding -> winding > 0));
     }
 
     /** The connected pieces, each with its holes; those that touch only in points are apart. */

@@ -2,7 +2,6 @@ package umbercard.notan;
 
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import umbercard.geometry.Outline;
 import umbercard.geometry.Region;
@@ -51,12 +50,11 @@ public final class FoldCache {
         if (last == null || ratio != this.ratio || thumbnail.ground() != ground) {
             begin(thumbnail.ground(), ratio);
         }
-        int before = sameAtStart(visible);
-        int after = sameAtEnd(visible, before);
-        if (last != null && before == visible.size() && before == marks.size()) {
+        Changes changes = Changes.between(marks, visible);
+        if (last != null && changes.before() == visible.size() && changes.before() == marks.size()) {
             return last;
         }
-        Kept usable = kept(visible, before, after);
+        Kept usable = kept(visible, changes.before(), changes.after());
         Effect between = runs.effect(visible, usable.before, visible.size() - usable.after);
         Design design = new Design(ratio, usable.with(between));
         kept = usable;
@@ -79,29 +77,6 @@ public final class FoldCache {
     private Region shape(Mark mark) {
         return shapes.computeIfAbsent(
                 mark.outline(), outline -> Region.of(outline).intersect(frame));
-    }
-
-    private int sameAtStart(List<Mark> now) {
-        int same = 0;
-        while (same < Math.min(now.size(), marks.size()) && draw(now.get(same), marks.get(same))) {
-            same++;
-        }
-        return same;
-    }
-
-    private int sameAtEnd(List<Mark> now, int atStart) {
-        int most = Math.min(now.size(), marks.size()) - atStart;
-        int same = 0;
-        while (same < most && draw(now.get(now.size() - 1 - same), marks.get(marks.size() - 1 - same))) {
-            same++;
-        }
-        return same;
-    }
-
-    /** Whether two marks draw the same. */
-    private static boolean draw(Mark one, Mark two) {
-        return Objects.equals(one, two)
-                || (one.kind() == two.kind() && one.outline().equals(two.outline()));
     }
 
     /** Takes over the new marks and forgets what held the changed ones. */

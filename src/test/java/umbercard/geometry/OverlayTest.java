@@ -3,6 +3,7 @@ package umbercard.geometry;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Random;
 import java.util.function.Supplier;
@@ -14,6 +15,7 @@ import org.locationtech.jts.noding.MCIndexNoder;
 import org.locationtech.jts.noding.Noder;
 import org.locationtech.jts.noding.SegmentIntersector;
 import org.locationtech.jts.noding.SegmentString;
+import org.locationtech.jts.noding.snapround.SnapRoundingNoder;
 import org.locationtech.jts.operation.valid.IsValidOp;
 
 class OverlayTest {
@@ -101,6 +103,33 @@ class OverlayTest {
 
             assertThat(area(bowTie.fill(winding -> winding != 0))).isCloseTo(2, within(1e-6));
         }
+    }
+
+    /** The fine grid fails; the next one loses half of what it is given, which must not go unseen. */
+    @Test
+    void aCoarserGridThatLosesSomethingIsNotBelieved() {
+        Overlay squares =
+                new Overlay(grid -> grid.getScale() == 0x1p30 ? failing() : losing(new SnapRoundingNoder(grid)));
+        squares.add(Flattening.ring(Outline.rectangle(0, 0, 1, 1)), 1);
+        squares.add(Flattening.ring(Outline.rectangle(2, 0, 3, 1)), 1);
+
+        assertThat(area(squares.fill(winding -> winding != 0))).isCloseTo(2, within(1e-8));
+    }
+
+    private static Noder losing(Noder noder) {
+        return new Noder() {
+            @Override
+            @SuppressWarnings("rawtypes")
+            public void computeNodes(Collection strings) {
+                noder.computeNodes(List.of(strings.iterator().next()));
+            }
+
+            @Override
+            @SuppressWarnings("rawtypes")
+            public Collection getNodedSubstrings() {
+                return noder.getNodedSubstrings();
+            }
+        };
     }
 
     @Test

@@ -52,7 +52,7 @@ final class CardGestures {
 
     private void feel(Act act, String key, Set<With> with, int clicks, long millis) {
         handling.feel(new Gesture(act, last, card.place().pixel(), key, with, clicks, millis));
-        card.repaint();
+        card.felt();
     }
 
     private static Set<With> with(boolean shift, boolean alt, boolean shortcut, boolean second) {

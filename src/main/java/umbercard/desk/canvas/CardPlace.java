@@ -9,7 +9,8 @@ import umbercard.geometry.Size;
  * Where the card and its frame lie on the screen, in the component's own pixels.
  *
  * @param card the card's rectangle, in the card's true proportions
- * @param frame the frame's rectangle on it
+ * @param frame the frame's rectangle on it; its upper left corner lies between pixels and it is whole pixels high, so that
+ *     pictures of it are copied and not stretched
  */
 record CardPlace(Rectangle2D card, Rectangle2D frame) {
     /** Pixels that the card's lower edge takes. */
@@ -31,13 +32,13 @@ record CardPlace(Rectangle2D card, Rectangle2D frame) {
         double words = Math.max(26, WORDS * Math.min(cardWidth, cardHeight));
         double roomWide = Math.max(1, paper.getWidth() - 2 * margin);
         double roomHigh = Math.max(1, paper.getHeight() - margin - words);
-        double frameHigh = Math.min(roomHigh, roomWide / ratio);
+        double frameHigh = Math.max(1, Math.floor(Math.min(roomHigh, roomWide / ratio)));
         double frameWide = frameHigh * ratio;
         return new CardPlace(
                 paper,
                 new Rectangle2D.Double(
-                        paper.getX() + (paper.getWidth() - frameWide) / 2,
-                        paper.getY() + margin + (roomHigh - frameHigh) / 2,
+                        Math.floor(paper.getX() + (paper.getWidth() - frameWide) / 2),
+                        Math.floor(paper.getY() + margin + (roomHigh - frameHigh) / 2),
                         frameWide,
                         frameHigh));
     }

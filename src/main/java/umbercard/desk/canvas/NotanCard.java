@@ -5,6 +5,7 @@ import java.awt.Color;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
+import java.awt.Rectangle;
 import java.awt.RenderingHints;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Rectangle2D;
@@ -38,6 +39,12 @@ public final class NotanCard extends JPanel {
         REFERENCE
     }
 
+    /** What the instrument in hand shows over the card. */
+    private record Over(boolean inUse, Optional<String> hint, List<Place> places) {}
+
+    /** Pixels round a part that is painted anew, for smooth edges and an image that does not lie on whole pixels. */
+    private static final int EDGE = 2;
+
     private final Session session;
     private final Handling handling;
     private final transient List<Runnable> whenTaken = new ArrayList<>();
@@ -47,10 +54,13 @@ public final class NotanCard extends JPanel {
     private Bare bare = Bare.NO;
     private boolean pointerOn;
     private transient List<Place> looked = List.of();
+    private transient CardState state;
+    private transient Over over = new Over(false, Optional.empty(), List.of());
 
     /** The card of the study on the desk, to be drawn on with those of the instruments that work. */
     public NotanCard(Session session, Plugins<Instrument> instruments) {
         this.session = session;
+        this.state = CardState.of(session);
         this.handling = new Handling(session, instruments, this::taken);
         setName("notan-card");
         setOpaque(false);
@@ -64,10 +74,53 @@ public final class NotanCard extends JPanel {
     }
 
     private void changed(Change change) {
-        if (change == Change.SHOWN || change == Change.PHOTOGRAPH) {
-            handling.drop();
+        switch (change) {
+            case STUDY, PREVIEW -> followStudy();
+            case SHOWN, PHOTOGRAPH -> {
+                handling.drop();
+                followStudy();
+                repaint();
+            }
+            case FILE -> {}
         }
-        repaint();
+    }
+
+    /** Paints what looks different, which is a small part of the card while a mark is dragged. */
+    private void followStudy() {
+        CardState now = CardState.of(session);
+        now.changedSince(state).ifPresentOrElse(this::repaintInFrame, this::repaint);
+        state = now;
+    }
+
+    private void repaintInFrame(Rectangle2D window) {
+        if (!Windows.isNowhere(window)) {
+            repaintAround(place().toScreen().createTransformedShape(window).getBounds());
+        }
+    }
+
+    private void repaintAround(Rectangle pixels) {
+        pixels.grow(EDGE, EDGE);
+        repaint(pixels);
+    }
+
+    /** Follows what the instrument in hand shows after a gesture. */
+    void felt() {
+        Over now = new Over(
+                isInUse(),
+                isInUse() ? handling.hint() : Optional.empty(),
+                handling.preview().places());
+        if (now.inUse() != over.inUse() || !now.hint().equals(over.hint())) {
+            repaint();
+        } else if (!now.places().equals(over.places())) {
+            AffineTransform toScreen = place().toScreen();
+            PlacePainter.around(over.places(), toScreen).ifPresent(this::repaintAround);
+            PlacePainter.around(now.places(), toScreen).ifPresent(this::repaintAround);
+        }
+        over = now;
+    }
+
+    private boolean isInUse() {
+        return bare == Bare.NO && (pointerOn || handling.isHolding());
     }
 
     /**
@@ -151,7 +204,7 @@ public final class NotanCard extends JPanel {
         g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
         CardPlace place = place();
         PaperCard.paint(g, place.card(), false);
-        boolean inUse = bare == Bare.NO && (pointerOn || handling.isHolding());
+        boolean inUse = isInUse();
         CardWords.paint(g, place, session.seen(), inUse ? handling.hint() : Optional.empty());
         paintPicture(g, place);
         if (bare == Bare.NO) {
@@ -169,7 +222,7 @@ public final class NotanCard extends JPanel {
 
     private void paintPicture(Graphics2D g, CardPlace place) {
         double scale = g.getTransform().getScaleY();
-        int width = (int) Math.max(1, Math.round(place.frame().getWidth() * scale));
+        int width = (int) Math.ceil(place.frame().getWidth() * scale);
         int height = (int) Math.max(1, Math.round(place.frame().getHeight() * scale));
         Study study = session.study();
         reference.want(session.photograph()
@@ -205,7 +258,8 @@ public final class NotanCard extends JPanel {
         layer.setComposite(AlphaComposite.SrcOver.derive(opacity));
         layer.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
         AffineTransform map = AffineTransform.getTranslateInstance(frame.getX(), frame.getY());
-        map.scale(frame.getWidth() / image.getWidth(), frame.getHeight() / image.getHeight());
+        double pixel = frame.getHeight() / image.getHeight();
+        map.scale(pixel, pixel);
         layer.drawImage(image, map, null);
         layer.dispose();
     }

@@ -3,12 +3,15 @@ package umbercard.desk.canvas;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
+import java.awt.Rectangle;
 import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import umbercard.door.Place;
 import umbercard.geometry.Outline;
 import umbercard.geometry.Point;
@@ -43,6 +46,33 @@ final class PlacePainter {
                 stroke(g, all, toScreen);
             }
         }
+    }
+
+    /** The pixels that showing the places tints; empty where none shows. */
+    static Optional<Rectangle> around(List<Place> places, AffineTransform toScreen) {
+        return places.stream()
+                .flatMap(PlacePainter::shapes)
+                .map(shape -> toScreen.createTransformedShape(shape).getBounds())
+                .map(PlacePainter::grown)
+                .reduce(Rectangle::union);
+    }
+
+    private static Rectangle grown(Rectangle tight) {
+        int edge = (int) Math.ceil(Math.max(HALO, DOT + 1)) + 1;
+        return new Rectangle(tight.x - edge, tight.y - edge, tight.width + 2 * edge, tight.height + 2 * edge);
+    }
+
+    private static Stream<Shape> shapes(Place place) {
+        if (place instanceof Place.At at) {
+            return Stream.of(Shapes.through(List.of(at.point(), at.point())));
+        } else if (place instanceof Place.Between between) {
+            return Stream.of(Shapes.through(List.of(between.from(), between.to())));
+        } else if (place instanceof Place.Along along) {
+            return Stream.of(Shapes.through(along.line()));
+        } else if (place instanceof Place.Over over) {
+            return over.region().outlines().stream().map(Shapes::of);
+        }
+        return Stream.empty();
     }
 
     private void dot(Graphics2D g, Point at, AffineTransform toScreen) {

@@ -21,18 +21,21 @@ import umbercard.desk.session.Session;
 import umbercard.desk.theme.Theme;
 import umbercard.door.Place;
 import umbercard.door.Reading;
+import umbercard.geometry.Eye;
 import umbercard.kernel.Latest;
 import umbercard.kernel.Plugins;
 import umbercard.model.Study;
 import umbercard.model.Thumbnail;
 import umbercard.notan.Design;
 import umbercard.notan.FoldCache;
+import umbercard.notan.HatchFold;
 import umbercard.readings.Evaluation;
 import umbercard.words.Words;
 
 /**
- * The readings of the thumbnail on the card, live while the hand draws. They are taken in the background; until the new
- * ones are there the last ones stay, dimmed if it takes long. Event thread only.
+ * The readings of the thumbnail on the card, live while the hand draws: the dark share at once, from a fold on hatch lines,
+ * the others as soon as the precise fold is there. Both are worked out in the background; until new figures are there the
+ * last ones stay, dimmed if it takes long. Event thread only.
  */
 public final class LedgerPanel extends JPanel {
     private static final String FIGURES = "figures";
@@ -45,17 +48,21 @@ public final class LedgerPanel extends JPanel {
 
     private final transient Session session;
     private final transient Plugins<Reading> readings;
+    private final transient Latest<Question, Glanced> glances;
     private final transient Latest<Question, Measured> worker;
-    /** Used on the worker's thread only. */
+    /** Used on the first worker's thread only. */
+    private final transient HatchFold hatched = new HatchFold(Eye.DEFAULT);
+    /** Used on the second worker's thread only. */
     private final transient FoldCache folds = new FoldCache();
 
-    private final Timer dimming = new Timer(PATIENCE, event -> dim(true));
+    private final Timer dimming = new Timer(PATIENCE, event -> dim());
     private final CardLayout pages = new CardLayout();
     private final ShareRule share = new ShareRule();
     private final HeightRule height = new HeightRule();
     private final ReadingList list;
     private transient Optional<Question> asked = Optional.empty();
-    private transient Optional<Measured> shown = Optional.empty();
+    private transient Optional<Glanced> glanced = Optional.empty();
+    private transient Optional<Measured> measured = Optional.empty();
 
     /**
      * The ledger of the session's thumbnail.
@@ -67,6 +74,7 @@ public final class LedgerPanel extends JPanel {
         this.session = session;
         this.readings = readings;
         this.list = new ReadingList(looked);
+        this.glances = new Latest<>("dark share", this::glance, this::show, EventQueue::invokeLater);
         this.worker = new Latest<>("readings", this::measure, this::show, EventQueue::invokeLater);
         setLayout(pages);
         setOpaque(false);
@@ -111,6 +119,7 @@ public final class LedgerPanel extends JPanel {
         }
         asked = now;
         now.ifPresent(question -> {
+            glances.ask(question);
             worker.ask(question);
             if (!dimming.isRunning()) {
                 dimming.start();
@@ -118,33 +127,51 @@ public final class LedgerPanel extends JPanel {
         });
     }
 
+    private Glanced glance(Question question, BooleanSupplier stopped) {
+        return new Glanced(
+                question.thumbnail(),
+                hatched.of(question.thumbnail(), question.study().ratio()).darkShare());
+    }
+
     private Measured measure(Question question, BooleanSupplier stopped) {
         Design design = folds.of(question.thumbnail(), question.study().ratio());
         return new Measured(
                 question.thumbnail(),
-                design.darkShare(),
                 Evaluation.of(readings, question.study(), question.thumbnail(), design, Optional.empty(), stopped));
     }
 
-    private void show(Measured measured) {
+    private void show(Glanced now) {
+        glanced = Optional.of(now);
+        share.show(OptionalDouble.of(now.dark()), false);
+        height.show(Optional.of(now.thumbnail()), false);
+        settle();
+    }
+
+    private void show(Measured now) {
+        measured = Optional.of(now);
+        list.show(now.findings());
+        list.old(false);
+        settle();
+    }
+
+    /** Waits on for figures that are not there yet. */
+    private void settle() {
         dimming.stop();
-        shown = Optional.of(measured);
-        list.show(measured.findings());
-        dim(false);
-        boolean more = asked.map(Question::thumbnail)
-                .filter(measured.thumbnail()::equals)
-                .isEmpty();
-        if (more) {
+        if (isOld(glanced.map(Glanced::thumbnail)) || isOld(measured.map(Measured::thumbnail))) {
             dimming.start();
         }
     }
 
-    private void dim(boolean old) {
-        OptionalDouble dark = shown.map(m -> OptionalDouble.of(m.dark())).orElse(OptionalDouble.empty());
-        Optional<Thumbnail> thumbnail = shown.map(Measured::thumbnail);
-        share.show(dark, old);
-        height.show(thumbnail, old);
-        list.old(old);
+    private boolean isOld(Optional<Thumbnail> answered) {
+        return !answered.equals(asked.map(Question::thumbnail));
+    }
+
+    private void dim() {
+        if (isOld(glanced.map(Glanced::thumbnail))) {
+            share.show(glanced.map(Glanced::dark).map(OptionalDouble::of).orElse(OptionalDouble.empty()), true);
+            height.show(glanced.map(Glanced::thumbnail), true);
+        }
+        list.old(isOld(measured.map(Measured::thumbnail)));
     }
 
     @Override

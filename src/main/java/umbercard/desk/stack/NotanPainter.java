@@ -1,39 +1,49 @@
 package umbercard.desk.stack;
 
-import java.awt.Color;
 import java.awt.Graphics2D;
+import java.awt.Rectangle;
+import java.awt.RenderingHints;
 import java.awt.geom.AffineTransform;
-import java.awt.geom.Rectangle2D;
-import umbercard.desk.canvas.Shapes;
+import java.awt.image.BufferedImage;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import umbercard.desk.canvas.MarksLayer;
 import umbercard.desk.theme.Theme;
-import umbercard.model.Mark;
 import umbercard.model.Thumbnail;
 
-/** Paints a thumbnail in two values, mark by mark, as the hand laid them. Quick; measures nothing. */
-public final class NotanPainter {
-    private NotanPainter() {}
+/**
+ * Paints thumbnails in two values as the hand laid them. Quick; measures nothing. What was painted of each thumbnail is
+ * kept, and only where its marks look different is it drawn anew. Event thread only.
+ */
+final class NotanPainter {
+    private final Map<String, MarksLayer> layers = new HashMap<>();
+
+    /** Forgets thumbnails that are no more. */
+    void keep(List<Thumbnail> thumbnails) {
+        layers.keySet().retainAll(thumbnails.stream().map(Thumbnail::id).collect(Collectors.toSet()));
+    }
 
     /**
      * Paints the thumbnail into a rectangle of the frame's proportions.
      *
-     * @param g smooth, see {@link Theme#smooth}; its clip and transform are left as they were
+     * @param g its clip and transform are left as they were
      * @param room where the frame lies; its height is the unit of the marks
      */
-    public static void paint(Graphics2D g, Thumbnail thumbnail, Rectangle2D room) {
-        Color dark = Theme.color("Umbercard.dark");
-        Color light = Theme.color("Umbercard.light");
+    void paint(Graphics2D g, Thumbnail thumbnail, Rectangle room) {
         Graphics2D inside = (Graphics2D) g.create();
-        inside.clip(room);
-        inside.setColor(thumbnail.ground() == Thumbnail.Ground.DARK ? dark : light);
+        inside.setColor(Theme.color("Umbercard.light"));
         inside.fill(room);
-        AffineTransform place = AffineTransform.getTranslateInstance(room.getX(), room.getY());
-        place.scale(room.getHeight(), room.getHeight());
-        for (Mark mark : thumbnail.marks()) {
-            if (!mark.hidden()) {
-                inside.setColor(mark.kind() == Mark.Kind.LAY ? dark : light);
-                inside.fill(place.createTransformedShape(Shapes.of(mark.outline())));
-            }
-        }
+        AffineTransform screen = g.getTransform();
+        int width = (int) Math.max(1, Math.round(room.width * screen.getScaleX()));
+        int height = (int) Math.max(1, Math.round(room.height * screen.getScaleY()));
+        BufferedImage darks = layers.computeIfAbsent(thumbnail.id(), id -> new MarksLayer())
+                .image(thumbnail, width, height, Theme.color("Umbercard.dark"));
+        AffineTransform place = AffineTransform.getTranslateInstance(room.x, room.y);
+        place.scale((double) room.width / width, (double) room.height / height);
+        inside.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
+        inside.drawImage(darks, place, null);
         inside.dispose();
     }
 }

@@ -9,7 +9,7 @@ import java.util.stream.Collectors;
 import umbercard.kernel.Latest;
 import umbercard.model.Study;
 import umbercard.model.Thumbnail;
-import umbercard.notan.Fold;
+import umbercard.notan.FoldCache;
 
 /** The dark shares of the stack, measured in the background and remembered until a thumbnail changes. Event thread only. */
 final class Shares {
@@ -18,6 +18,11 @@ final class Shares {
     private record Stale(List<Thumbnail> thumbnails, double ratio) {}
 
     private final Map<String, Measured> known = new HashMap<>();
+
+    // Used on the worker's thread only: of the thumbnail measured last, which is most often the next one too.
+    private String folded = "";
+    private FoldCache folds = new FoldCache();
+
     private final Latest<Stale, List<Measured>> worker;
 
     /** Calls {@code changed} when shares have been measured. */
@@ -32,11 +37,19 @@ final class Shares {
                 EventQueue::invokeLater);
     }
 
-    private static List<Measured> measure(Stale stale) {
+    private List<Measured> measure(Stale stale) {
         return stale.thumbnails().stream()
-                .map(t ->
-                        new Measured(t, stale.ratio(), Fold.of(t, stale.ratio()).darkShare()))
+                .map(t -> new Measured(
+                        t, stale.ratio(), folds(t.id()).of(t, stale.ratio()).darkShare()))
                 .toList();
+    }
+
+    private FoldCache folds(String id) {
+        if (!id.equals(folded)) {
+            folded = id;
+            folds = new FoldCache();
+        }
+        return folds;
     }
 
     /** Measures what is not known yet. */

@@ -25,7 +25,19 @@ final class StackList extends JList<Thumbnail> {
     private final TabCardRenderer renderer;
     private final JTextField rename = new JTextField();
     private transient Optional<Thumbnail> renamed = Optional.empty();
+    private transient Optional<Look> shown = Optional.empty();
     private boolean following;
+
+    /** What the stack shows besides the thumbnails themselves. */
+    private record Look(List<String> ids, String onCard, Optional<String> chosen, double ratio) {
+        static Look of(Session session) {
+            return new Look(
+                    session.seen().thumbnails().stream().map(Thumbnail::id).toList(),
+                    session.shown(),
+                    session.seen().chosen(),
+                    session.seen().ratio());
+        }
+    }
 
     /** The thumbnails as a list model. */
     private static final class Cards extends AbstractListModel<Thumbnail> {
@@ -106,6 +118,8 @@ final class StackList extends JList<Thumbnail> {
     /** Shows the stack as it is seen now. */
     void follow() {
         following = true;
+        List<Thumbnail> before = cards.thumbnails;
+        Look look = Look.of(session);
         cards.set(session.seen().thumbnails());
         setFixedCellHeight(UIScale.scale(TabCard.of(session.seen().ratio()).height()));
         setFixedCellWidth(UIScale.scale(TabCard.WIDTH));
@@ -117,7 +131,27 @@ final class StackList extends JList<Thumbnail> {
             ensureIndexIsVisible(place);
         }
         following = false;
-        repaint();
+        if (shown.equals(Optional.of(look))) {
+            repaintChanged(before);
+        } else {
+            renderer.keep(cards.thumbnails);
+            shown = Optional.of(look);
+            repaint();
+        }
+    }
+
+    /** Paints what has changed anew: only the little notan where that is the marks alone. */
+    private void repaintChanged(List<Thumbnail> before) {
+        for (int i = 0; i < before.size(); i++) {
+            Thumbnail now = cards.getElementAt(i);
+            if (!before.get(i).equals(now)) {
+                boolean marksAlone = before.get(i).withMarks(now.marks()).equals(now);
+                Rectangle cell = getCellBounds(i, i);
+                Rectangle notan = renderer.notanOf(i == getSelectedIndex());
+                notan.translate(cell.x, cell.y);
+                repaint(marksAlone ? notan : cell);
+            }
+        }
     }
 
     private int placeOf(String id) {

@@ -13,6 +13,7 @@ import java.awt.Rectangle;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
+import java.util.List;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.ListCellRenderer;
@@ -34,6 +35,7 @@ final class TabCardRenderer extends JLabel implements ListCellRenderer<Thumbnail
 
     private final transient Session session;
     private final transient Shares shares;
+    private final transient NotanPainter notans = new NotanPainter();
     private transient Thumbnail thumbnail = Thumbnail.empty("", "");
     private boolean shown;
     private boolean focused;
@@ -51,6 +53,11 @@ final class TabCardRenderer extends JLabel implements ListCellRenderer<Thumbnail
         focused = cellHasFocus;
         getAccessibleContext().setAccessibleName(StackWords.spoken(value, shares.of(value), isChosen()));
         return this;
+    }
+
+    /** Forgets what was painted of thumbnails that are no more. */
+    void keep(List<Thumbnail> thumbnails) {
+        notans.keep(thumbnails);
     }
 
     private boolean isChosen() {
@@ -76,6 +83,13 @@ final class TabCardRenderer extends JLabel implements ListCellRenderer<Thumbnail
                 Math.round(UIScale.scale(tab.y)),
                 Math.round(UIScale.scale(tab.width)),
                 Math.round(UIScale.scale(tab.height)));
+    }
+
+    /** The little notan of a thumbnail with the line round it, from the upper left corner of its cell. */
+    Rectangle notanOf(boolean pulled) {
+        Rectangle frame = within(scaled(measures().frame(), pulled ? TabCard.PULLED : 0, UIScale.getUserScaleFactor()));
+        frame.grow(1, 1);
+        return frame;
     }
 
     /** In pixels at 100 %: as wide as the name, within what the card leaves. */
@@ -104,12 +118,21 @@ final class TabCardRenderer extends JLabel implements ListCellRenderer<Thumbnail
             paintShown(smooth, card, tab, scale);
         }
         Rectangle2D.Float frame = scaled(card.frame(), pulled, scale);
-        NotanPainter.paint(smooth, thumbnail, frame);
+        notans.paint(smooth, thumbnail, within(frame));
         smooth.setColor(Theme.color("Umbercard.inkFaint"));
         smooth.setStroke(new BasicStroke(1));
         smooth.draw(frame);
         smooth.dispose();
         paintWords(g, card, pulled);
+    }
+
+    /** The whole pixels within the line that is drawn along a frame, and those under its upper and left one. */
+    private static Rectangle within(Rectangle2D.Float frame) {
+        return new Rectangle(
+                (int) Math.floor(frame.x),
+                (int) Math.floor(frame.y),
+                Math.round(frame.width),
+                Math.round(frame.height));
     }
 
     private static Rectangle2D.Float scaled(Rectangle2D.Float place, float pulled, float scale) {

@@ -115,12 +115,12 @@ class LedgerPanelIT extends OnDesk {
     void theReadingsOfTheShownThumbnailAreSaid() {
         until("the share is read", () -> says("dark-share", "holds: Dark 58 %"));
         until("the height is read", () -> says("horizon-height", "holds: The land edge runs at 61 %"));
-        assertThat(figure()).isEqualTo("dark 58 : 42 light");
+        until("the share is shown", () -> figure().equals("dark 58 : 42 light"));
         shots("holds");
 
         act(() -> session.show("t2"));
         until("the share is read again", () -> says("dark-share", "look again: Dark 50 %"));
-        assertThat(figure()).isEqualTo("dark 50 : 50 light");
+        until("the share is shown again", () -> figure().equals("dark 50 : 50 light"));
         shots("look-again");
 
         act(() -> session.show("t3"));
@@ -160,7 +160,7 @@ class LedgerPanelIT extends OnDesk {
         assertThat(figure()).isEmpty();
         hold.countDown();
         until("it is read in the end", () -> says("slow", "holds"));
-        assertThat(figure()).isEqualTo("dark 58 : 42 light");
+        until("the share is shown", () -> figure().equals("dark 58 : 42 light"));
     }
 
     private static void waitFor(CountDownLatch hold) {

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.awt.Color;
 import java.awt.Graphics2D;
-import java.awt.geom.Rectangle2D;
+import java.awt.Rectangle;
 import java.awt.image.BufferedImage;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -33,7 +33,7 @@ class NotanPainterTest {
         Graphics2D g = Theme.smooth(picture.getGraphics());
         g.setColor(Color.BLUE);
         g.fillRect(0, 0, width + 20, HEIGHT + 20);
-        NotanPainter.paint(g, thumbnail, new Rectangle2D.Double(10, 10, HEIGHT * study.ratio(), HEIGHT));
+        new NotanPainter().paint(g, thumbnail, new Rectangle(10, 10, width, HEIGHT));
         g.dispose();
         double dark = 0;
         for (int y = 0; y < HEIGHT + 20; y++) {

@@ -1,0 +1,133 @@
+package umbercard.notan;
+
+import java.util.Arrays;
+import umbercard.geometry.Hatch;
+import umbercard.geometry.Spans;
+
+/**
+ * Counts dark and light masses while the hand moves, as an eye counts them: gaps narrower than a least neck are closed, then what is narrower is
+ * opened (Serra 1982, "Image Analysis and Mathematical Morphology", with a disk for the structuring element), then what hangs together is a mass,
+ * dark first; light is the rest. On cells a third of the neck wide, along hatch lines; a disk is a cell with its four
+ * neighbors. So a neck or gap counts as one if it is about the least, give or take half of it.
+ */
+final class MassCount {
+    private static final int CELLS = 3;
+
+    private final int step;
+    private final double width;
+    private final int words;
+
+    /** Bit rows: what lies in the frame, what is dark there, and the four stages of closing and opening. */
+    private final long[][] frame;
+
+    private final long[][] dark;
+    private final long[][] spread;
+    private final long[][] closed;
+    private final long[][] shrunk;
+    private final long[][] opened;
+
+    private int firstTouched = Integer.MAX_VALUE;
+    private int lastTouched = -1;
+
+    /** @param neck the least width of a neck or a gap, in frame units */
+    MassCount(Hatch hatch, double neck) {
+        step = Math.max(1, (int) Math.round(neck / CELLS / hatch.distance()));
+        width = step * hatch.distance();
+        int rows = hatch.size() / step;
+        double right = 0;
+        for (int row = 0; row < rows; row++) {
+            Spans whole = hatch.whole(line(row));
+            right = whole.size() == 0 ? right : Math.max(right, whole.to(0));
+        }
+        words = (int) (right / width) / Long.SIZE + 1;
+        frame = new long[rows][words];
+        for (int row = 0; row < rows; row++) {
+            fill(hatch.whole(line(row)), frame[row]);
+        }
+        dark = new long[rows][words];
+        spread = new long[rows][words];
+        closed = new long[rows][words];
+        shrunk = new long[rows][words];
+        opened = new long[rows][words];
+    }
+
+    private int line(int row) {
+        return row * step + step / 2;
+    }
+
+    /** Takes what is dark of a hatch line; most lines do not count. */
+    void take(int line, Spans spans) {
+        int row = line / step;
+        if (row < dark.length && line(row) == line) {
+            Arrays.fill(dark[row], 0);
+            fill(spans, dark[row]);
+            firstTouched = Math.min(firstTouched, row);
+            lastTouched = Math.max(lastTouched, row);
+        }
+    }
+
+    private void fill(Spans spans, long[] row) {
+        for (int i = 0; i < spans.size(); i++) {
+            int from = (int) Math.ceil(spans.from(i) / width - 0.5);
+            int to = (int) Math.ceil(spans.to(i) / width - 0.5);
+            for (int word = from >> 6; from < to && word <= (to - 1) >> 6; word++) {
+                long bits = word == from >> 6 ? -1L << from : -1L;
+                row[word] |= word == (to - 1) >> 6 ? bits & -1L >>> -to : bits;
+            }
+        }
+    }
+
+    /**
+     * Counts the masses that are at least that large.
+     *
+     * @param least in square frame units
+     */
+    MassCounts count(double least) {
+        if (lastTouched >= 0) {
+            dilate(dark, spread, 1);
+            erode(spread, closed, 2);
+            erode(closed, shrunk, 3);
+            dilate(shrunk, opened, 4);
+            firstTouched = Integer.MAX_VALUE;
+            lastTouched = -1;
+        }
+        RunLabels labels = new RunLabels();
+        for (int row = 0; row < opened.length; row++) {
+            labels.addRow(frame[row], opened[row]);
+        }
+        return labels.counts((int) Math.ceil(least / (width * width)));
+    }
+
+    private void dilate(long[][] from, long[][] to, int reach) {
+        for (int row = Math.max(0, firstTouched - reach); row < Math.min(to.length, lastTouched + reach + 1); row++) {
+            long[] here = from[row];
+            long[] above = row == 0 ? null : from[row - 1];
+            long[] below = row + 1 == from.length ? null : from[row + 1];
+            for (int i = 0; i < words; i++) {
+                long bits = here[i] | here[i] << 1 | here[i] >>> 1;
+                bits |= i > 0 ? here[i - 1] >>> 63 : 0;
+                bits |= i + 1 < words ? here[i + 1] << 63 : 0;
+                bits |= above == null ? 0 : above[i];
+                bits |= below == null ? 0 : below[i];
+                to[row][i] = bits & frame[row][i];
+            }
+        }
+    }
+
+    /** What lies beyond the frame wears nothing away. */
+    private void erode(long[][] from, long[][] to, int reach) {
+        for (int row = Math.max(0, firstTouched - reach); row < Math.min(to.length, lastTouched + reach + 1); row++) {
+            for (int i = 0; i < words; i++) {
+                long here = solid(from, row, i);
+                long bits = here & (here << 1 | solid(from, row, i - 1) >>> 63);
+                bits &= here >>> 1 | solid(from, row, i + 1) << 63;
+                bits &= solid(from, row - 1, i) & solid(from, row + 1, i);
+                to[row][i] = bits & frame[row][i];
+            }
+        }
+    }
+
+    private long solid(long[][] rows, int row, int word) {
+        return row < 0 || row >= rows.length || word < 0 || word >= words ? -1L : rows[row][word] | ~frame[row][word];
+    }
+}
