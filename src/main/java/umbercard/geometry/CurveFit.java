@@ -15,6 +15,11 @@ import java.util.Optional;
  * after: with half a screen pixel as the tolerance, within six pixels. Corners come out as sharp nodes, all others as round
  * ones. A run that is straight within the tolerance comes out as a line. Every raw point lies within the tolerance of the
  * curve.
+ *
+ * <p>A pointer reports whole pixels, and a curve that follows their steps takes a node every few of them. So a raw point may
+ * stand for a square, {@code grain} to each side of it: then the steps are taken out within the squares first
+ * ({@link Smoothing}), and it is each square, not its middle, that lies within the tolerance of the curve. Ends and corners stay
+ * where they were reported.
  */
 public final class CurveFit {
     /** A turn that a painter means as a corner; common practice, no source. */
@@ -25,11 +30,13 @@ public final class CurveFit {
 
     private final Stroke stroke;
     private final double tolerance;
+    private final double grain;
     private final List<Node> nodes = new ArrayList<>();
 
-    private CurveFit(Stroke stroke, double tolerance) {
+    private CurveFit(Stroke stroke, double tolerance, double grain) {
         this.stroke = stroke;
         this.tolerance = tolerance;
+        this.grain = grain;
     }
 
     /**
@@ -39,8 +46,17 @@ public final class CurveFit {
      * @param tolerance over zero, in the unit of the points: half a screen pixel
      */
     public static Path fit(List<Point> raw, double tolerance) {
-        Stroke stroke = Stroke.open(raw, WINDOW * check(tolerance));
-        return new Path(stroke.size() < 2 ? sharp(stroke) : new CurveFit(stroke, tolerance).fitted());
+        return fit(raw, tolerance, 0);
+    }
+
+    /**
+     * The same for points that were rounded.
+     *
+     * @param grain how far at most each coordinate was moved by rounding, 0 or more: half a screen pixel
+     */
+    public static Path fit(List<Point> raw, double tolerance, double grain) {
+        Stroke stroke = Stroke.open(raw, WINDOW * check(tolerance), checkGrain(grain));
+        return new Path(stroke.size() < 2 ? sharp(stroke) : new CurveFit(stroke, tolerance, grain).fitted());
     }
 
     /**
@@ -50,11 +66,20 @@ public final class CurveFit {
      * @param tolerance over zero, in the unit of the points: half a screen pixel
      */
     public static Outline fitClosed(List<Point> raw, double tolerance) {
-        Stroke stroke = Stroke.closed(raw, WINDOW * check(tolerance));
+        return fitClosed(raw, tolerance, 0);
+    }
+
+    /**
+     * The same for points that were rounded.
+     *
+     * @param grain how far at most each coordinate was moved by rounding, 0 or more: half a screen pixel
+     */
+    public static Outline fitClosed(List<Point> raw, double tolerance, double grain) {
+        Stroke stroke = Stroke.closed(raw, WINDOW * check(tolerance), checkGrain(grain));
         if (stroke.size() < 4) {
-            return new Outline(sharp(Stroke.open(raw, tolerance)));
+            return new Outline(sharp(Stroke.open(raw, tolerance, 0)));
         }
-        List<Node> nodes = new CurveFit(stroke, tolerance).fitted();
+        List<Node> nodes = new CurveFit(stroke, tolerance, grain).fitted();
         Node last = nodes.remove(nodes.size() - 1);
         Node first = nodes.get(0);
         nodes.set(0, new Node(first.at(), last.in(), first.out(), !stroke.isCorner(0)));
@@ -66,6 +91,13 @@ public final class CurveFit {
             throw new IllegalArgumentException("a tolerance is over zero: " + tolerance);
         }
         return tolerance;
+    }
+
+    private static double checkGrain(double grain) {
+        if (!(grain >= 0) || !Double.isFinite(grain)) {
+            throw new IllegalArgumentException("a grain is 0 or more: " + grain);
+        }
+        return grain;
     }
 
     private static List<Node> sharp(Stroke stroke) {
@@ -97,7 +129,12 @@ public final class CurveFit {
         waiting.push(new Part(first, last, stroke.directionAfter(first, last), stroke.directionBefore(last, first)));
         while (!waiting.isEmpty()) {
             Part part = waiting.pop();
-            RunFit fit = new RunFit(stroke.points().subList(part.first, part.last + 1), part.start, part.end);
+            RunFit fit = new RunFit(
+                    stroke.points().subList(part.first, part.last + 1),
+                    stroke.raw().subList(part.first, part.last + 1),
+                    grain,
+                    part.start,
+                    part.end);
             Optional<Cubic> cubic = fit.within(tolerance);
             if (cubic.isPresent()) {
                 append(cubic.get(), part.last != last);
@@ -119,7 +156,8 @@ public final class CurveFit {
 
     private boolean isStraight(int first, int last) {
         for (int i = first + 1; i < last; i++) {
-            if (RunFit.distanceToLine(stroke.at(i), stroke.at(first), stroke.at(last)) > tolerance) {
+            Point foot = RunFit.nearest(stroke.raw().get(i), stroke.at(first), stroke.at(last));
+            if (RunFit.distanceToSquare(foot, stroke.raw().get(i), grain) > tolerance) {
                 return false;
             }
         }

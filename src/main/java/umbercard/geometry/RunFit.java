@@ -8,14 +8,23 @@ final class RunFit {
     private static final int ROUNDS = 8;
 
     private final List<Point> points;
+    private final List<Point> raw;
+    private final double grain;
     private final Vector startTangent;
     private final Vector endTangent;
     private final double[] parameters;
     private int worst;
 
-    /** At least two points; unit tangents that both point into the run. */
-    RunFit(List<Point> points, Vector startTangent, Vector endTangent) {
+    /**
+     * At least two points; unit tangents that both point into the run.
+     *
+     * @param points what is fitted
+     * @param raw what the result is judged by: as many squares about these, {@code grain} to each side
+     */
+    RunFit(List<Point> points, List<Point> raw, double grain, Vector startTangent, Vector endTangent) {
         this.points = points;
+        this.raw = raw;
+        this.grain = grain;
         this.startTangent = startTangent;
         this.endTangent = endTangent;
         parameters = chordLengths();
@@ -112,13 +121,20 @@ final class RunFit {
         double error = 0;
         worst = points.size() / 2;
         for (int i = 1; i < parameters.length - 1; i++) {
-            double distance = points.get(i).distance(cubic.at(parameters[i]));
+            double distance = distanceToSquare(cubic.at(parameters[i]), raw.get(i), grain);
             if (distance > error) {
                 error = distance;
                 worst = i;
             }
         }
         return error;
+    }
+
+    /** From a place to the square that reaches {@code grain} to each side of a middle. */
+    static double distanceToSquare(Point from, Point middle, double grain) {
+        return Math.hypot(
+                Math.max(0, Math.abs(from.x() - middle.x()) - grain),
+                Math.max(0, Math.abs(from.y() - middle.y()) - grain));
     }
 
     /** One step of Newton's method on the square of the distance; the old parameter where it leads away. */
@@ -133,9 +149,14 @@ final class RunFit {
 
     /** The distance of a point from a line between two places. */
     static double distanceToLine(Point point, Point from, Point to) {
+        return point.distance(nearest(point, from, to));
+    }
+
+    /** The place nearest to a point on a line between two places. */
+    static Point nearest(Point point, Point from, Point to) {
         Vector line = Vector.between(from, to);
         double square = line.dot(line);
         double share = square == 0 ? 0 : Vector.between(from, point).dot(line) / square;
-        return point.distance(from.toward(to, Math.max(0, Math.min(1, share))));
+        return from.toward(to, Math.max(0, Math.min(1, share)));
     }
 }

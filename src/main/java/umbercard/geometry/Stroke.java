@@ -1,10 +1,12 @@
 package umbercard.geometry;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /** A drawn line of points without repeats, with its corners and with directions taken over a window of its length. */
 final class Stroke {
+    private final List<Point> raw;
     private final List<Point> points;
     private final boolean closed;
     private final double window;
@@ -14,8 +16,9 @@ final class Stroke {
 
     private final boolean[] corners;
 
-    private Stroke(List<Point> points, boolean closed, double window) {
-        this.points = List.copyOf(points);
+    private Stroke(List<Point> raw, boolean closed, double window, double grain) {
+        this.raw = List.copyOf(raw);
+        points = new ArrayList<>(raw);
         this.closed = closed;
         this.window = window;
         drawn = new double[points.size()];
@@ -24,24 +27,52 @@ final class Stroke {
         }
         corners = new boolean[drawn.length];
         findCorners();
+        smooth(grain);
     }
 
-    static Stroke open(List<Point> raw, double window) {
-        return new Stroke(withoutRepeats(raw), false, window);
+    /** Between corners, which stay. */
+    private void smooth(double grain) {
+        if (grain == 0) {
+            return;
+        }
+        if (closed && !isAnyCorner()) {
+            Collections.copy(points, Smoothing.closed(raw, grain));
+            return;
+        }
+        int first = 0;
+        for (int i = 1; i < size(); i++) {
+            if (corners[i] || i == size() - 1) {
+                Collections.copy(points.subList(first, i + 1), Smoothing.open(raw.subList(first, i + 1), grain));
+                first = i;
+            }
+        }
+    }
+
+    private boolean isAnyCorner() {
+        for (boolean corner : corners) {
+            if (corner) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    static Stroke open(List<Point> raw, double window, double grain) {
+        return new Stroke(withoutRepeats(raw), false, window, grain);
     }
 
     /** Turned so that it starts and ends at a corner, if it has one; its last point repeats its first. */
-    static Stroke closed(List<Point> raw, double window) {
+    static Stroke closed(List<Point> raw, double window, double grain) {
         List<Point> points = withoutRepeats(raw);
         while (points.size() > 1 && points.get(0).equals(points.get(points.size() - 1))) {
             points.remove(points.size() - 1);
         }
         if (points.size() < 3) {
-            return new Stroke(points, false, window);
+            return new Stroke(points, false, window, grain);
         }
         List<Point> round = new ArrayList<>(points);
         round.add(points.get(0));
-        Stroke stroke = new Stroke(round, true, window);
+        Stroke stroke = new Stroke(round, true, window, grain);
         int start = 0;
         while (start < points.size() && !stroke.corners[start]) {
             start++;
@@ -51,7 +82,7 @@ final class Stroke {
         }
         List<Point> turned = new ArrayList<>(points.subList(start, points.size()));
         turned.addAll(points.subList(0, start + 1));
-        return new Stroke(turned, true, window);
+        return new Stroke(turned, true, window, grain);
     }
 
     private static List<Point> withoutRepeats(List<Point> raw) {
@@ -70,6 +101,10 @@ final class Stroke {
 
     List<Point> points() {
         return points;
+    }
+
+    List<Point> raw() {
+        return raw;
     }
 
     Point at(int i) {

@@ -24,6 +24,16 @@ final class FailingDrawings {
         });
     }
 
+    /** Runs a property's checks of a drawing; one that fails is written down, as it is, before the property fails. */
+    static void keeping(Drawing drawing, Runnable checks) {
+        try {
+            checks.run();
+        } catch (AssertionError | RuntimeException failed) {
+            String law = "a property of " + drawing.name() + " holds";
+            throw new AssertionError(kept(drawing, new Laws.Broken(law, String.valueOf(failed))), failed);
+        }
+    }
+
     /**
      * Writes a failing drawing down.
      *

@@ -1,6 +1,7 @@
 package umbercard.notan;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -39,6 +40,21 @@ class FailingDrawingsTest {
         assertThat(kept.origin()).contains("An example.", "Breaks the law that known figures come out:");
         assertThat(Laws.broken(kept))
                 .hasValueSatisfying(again -> assertThat(again.law()).isEqualTo(broken.law()));
+    }
+
+    @Test
+    void aPropertyThatFailsKeepsItsDrawing() throws IOException {
+        Drawing drawing = Drawing.of("example", 1.25, Drawings.thumbnail(Thumbnail.Ground.LIGHT, List.of()))
+                .from("example", List.of("Not a fault: FailingDrawingsTest makes this one."));
+
+        AssertionError failure = catchThrowableOfType(
+                AssertionError.class,
+                () -> FailingDrawings.keeping(drawing, () -> assertThat(1).isEqualTo(2)));
+
+        assertThat(failure).hasMessageContaining("a property of example holds");
+        Path file = Path.of(failure.getMessage().replaceAll("(?s).*The drawing is in (.*?);.*", "$1"));
+        assertThat(DrawingText.read("kept", Files.readString(file)).ratio()).isEqualTo(1.25);
+        Files.delete(file);
     }
 
     @Test

@@ -20,6 +20,10 @@ class FoldCacheTest {
     private static final double RATIO = 1.25;
 
     private static void same(Design cached, Thumbnail drawn) {
+        FailingDrawings.keeping(Drawing.of("FoldCacheTest", RATIO, drawn), () -> check(cached, drawn));
+    }
+
+    private static void check(Design cached, Thumbnail drawn) {
         Region plain = Drawings.naive(drawn, RATIO);
         assertThat(cached.dark().area()).isCloseTo(plain.area(), within(1e-7));
         assertThat(cached.dark().minus(plain).area()

@@ -23,8 +23,11 @@ class FoldOnPixelsTest {
      */
     private static final double NEAR = 1;
 
-    /** At most so much of the pixels. */
-    private static final double FEW = 1e-4;
+    /** They fill a strip along the dark's border that is no wider than this, in pixels; up to 0.02 was seen. */
+    private static final double STRIP = .05;
+
+    /** Every third row is compared pixel by pixel. */
+    private static final int ROW_STEP = 3;
 
     static Stream<Drawing> drawings() {
         Random random = new Random(5);
@@ -82,7 +85,7 @@ class FoldOnPixelsTest {
         Borders borders = new Borders(
                 drawing.marks().stream().filter(mark -> !mark.hidden()).toList(), 0);
         int differing = 0;
-        for (int row = 0; row < raster.height; row += 3) {
+        for (int row = 0; row < raster.height; row += ROW_STEP) {
             List<Rows.Span> spans = Rows.filled(dark, raster.center(0, row).y());
             boolean[] inside = new boolean[raster.width];
             for (Rows.Span span : spans) {
@@ -100,6 +103,7 @@ class FoldOnPixelsTest {
                 }
             }
         }
-        assertThat(differing).as("pixels that differ").isLessThan((int) (FEW * raster.width * raster.height / 3));
+        double length = drawing.fold().dark().perimeter() * raster.scale / ROW_STEP;
+        assertThat((double) differing).as("pixels that differ").isLessThan(10 + STRIP * length);
     }
 }

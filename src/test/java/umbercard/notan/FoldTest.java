@@ -32,6 +32,11 @@ class FoldTest {
         return Fold.of(thumbnail(ground, List.of(marks)), RATIO).darkShare();
     }
 
+    private static void keeping(long seed, Thumbnail drawn, Runnable checks) {
+        Drawing drawing = Drawing.of("FoldTest", RATIO, drawn);
+        FailingDrawings.keeping(drawing.from("FoldTest", List.of("FoldTest, seed " + seed + ".")), checks);
+    }
+
     private static Outline box(double left, double top, double right, double bottom) {
         return Outline.rectangle(left, top, right, bottom);
     }
@@ -97,7 +102,8 @@ class FoldTest {
             off += Math.abs(Rows.length(Rows.filled(rings, y), RATIO) - Drawings.row(drawn, RATIO, y)) / rows;
         }
         // Rows of a curve and its polygon differ by up to twice the tolerance of flattening at every border they cross.
-        assertThat(off).as("seed %s", seed).isLessThan(2e-4);
+        double mean = off;
+        keeping(seed, drawn, () -> assertThat(mean).as("seed %s", seed).isLessThan(2e-4));
     }
 
     /** Straight outlines need no flattening, so rows agree to the grid. */
@@ -116,17 +122,21 @@ class FoldTest {
             double y = (i + random.nextDouble()) / rows;
             off += Math.abs(Rows.length(Rows.filled(rings, y), RATIO) - Drawings.row(drawn, RATIO, y)) / rows;
         }
-        assertThat(off).as("seed %s", seed).isLessThan(1e-7);
+        double mean = off;
+        keeping(seed, drawn, () -> assertThat(mean).as("seed %s", seed).isLessThan(1e-7));
     }
 
     @Property(seed = "3", tries = 25)
     void darkAndLightShareTheFrame(@ForAll long seed) {
         Random random = new Random(seed);
-        Design design = Fold.of(thumbnail(LIGHT, Drawings.marks(random, 10)), RATIO);
+        Thumbnail drawn = thumbnail(LIGHT, Drawings.marks(random, 10));
+        keeping(seed, drawn, () -> {
+            Design design = Fold.of(drawn, RATIO);
 
-        assertThat(design.dark().area() + design.light().area()).isCloseTo(RATIO, within(1e-7));
-        assertThat(design.dark().intersect(design.light()).area()).isLessThan(1e-7);
-        assertThat(design.dark().minus(design.frame()).isEmpty()).isTrue();
+            assertThat(design.dark().area() + design.light().area()).isCloseTo(RATIO, within(1e-7));
+            assertThat(design.dark().intersect(design.light()).area()).isLessThan(1e-7);
+            assertThat(design.dark().minus(design.frame()).isEmpty()).isTrue();
+        });
     }
 
     @Property(seed = "4", tries = 25)
@@ -137,9 +147,11 @@ class FoldTest {
                 .map(mark -> mark.withKind(mark.kind() == LAY ? LIFT : LAY))
                 .toList();
 
-        double dark = Fold.of(thumbnail(LIGHT, marks), RATIO).darkShare();
-        double light = Fold.of(thumbnail(DARK, turned), RATIO).darkShare();
-        assertThat(dark + light).isCloseTo(1, within(1e-7));
+        keeping(seed, thumbnail(LIGHT, marks), () -> {
+            double dark = Fold.of(thumbnail(LIGHT, marks), RATIO).darkShare();
+            double light = Fold.of(thumbnail(DARK, turned), RATIO).darkShare();
+            assertThat(dark + light).isCloseTo(1, within(1e-7));
+        });
     }
 
     @Property(seed = "5", tries = 25)

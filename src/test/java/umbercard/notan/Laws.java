@@ -16,6 +16,7 @@ import java.util.Random;
 import java.util.function.BiFunction;
 import java.util.function.Consumer;
 import umbercard.geometry.Cubic;
+import umbercard.geometry.Eye;
 import umbercard.geometry.Outline;
 import umbercard.geometry.Point;
 import umbercard.geometry.Region;
@@ -62,6 +63,7 @@ final class Laws {
         IN_TURN.put("turning the ground and every mark swaps dark and light", Laws::turned);
         IN_TURN.put("a dragged mark gives what a fresh fold gives", Laws::dragged);
         IN_TURN.put("a mirror changes no share", Laws::mirrored);
+        IN_TURN.put("the share on hatch lines is right to 3e-6", Laws::hatched);
     }
 
     private final Drawing drawing;
@@ -279,6 +281,11 @@ final class Laws {
         Drawing other =
                 drawing.drawn(drawing.thumbnail().withMarks(marks).withGround(drawing.isDarkGround() ? LIGHT : DARK));
         same(folded(other).dark(), design.light());
+    }
+
+    private void hatched() {
+        Glance glance = new HatchFold(Eye.DEFAULT).of(drawing.thumbnail(), drawing.ratio());
+        assertThat(glance.darkShare()).isCloseTo(design.darkShare(), within(3e-6));
     }
 
     private void dragged() {

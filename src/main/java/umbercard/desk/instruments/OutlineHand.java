@@ -31,8 +31,11 @@ import umbercard.words.Message;
  * one draws changes nothing. An outline that encloses nothing of the frame makes no mark.
  */
 final class OutlineHand implements Hand {
-    /** A freehand line is fitted to within this many screen pixels of the hand. */
+    /** A freehand line is fitted to within this many screen pixels of those that the pointer reported. */
     private static final double FIT_PIXELS = 0.5;
+
+    /** The pointer reports whole pixels, so the hand was up to this many of them away. */
+    private static final double GRAIN_PIXELS = 0.5;
 
     /** With so many nodes a straight-sided outline can enclose something. */
     private static final int FEWEST_NODES = 3;
@@ -112,9 +115,10 @@ final class OutlineHand implements Hand {
     /** A line begun from nothing is the whole outline. */
     private Step drawnWhole(Draft before, Stroke made, Gesture gesture) {
         double tolerance = FIT_PIXELS * gesture.pixel();
+        double grain = GRAIN_PIXELS * gesture.pixel();
         Outline outline = Reach.isAt(gesture, made.start())
-                ? CurveFit.fitClosed(made.raw(), tolerance)
-                : closed(CurveFit.fit(made.raw(), tolerance), before.otherSide(), gesture);
+                ? CurveFit.fitClosed(made.raw(), tolerance, grain)
+                : closed(CurveFit.fit(made.raw(), tolerance, grain), before.otherSide(), gesture);
         Optional<Edit> edit = edit(before, outline, gesture);
         drop();
         return edit.map(Step::done).orElseGet(Step::idle);
@@ -126,8 +130,8 @@ final class OutlineHand implements Hand {
         if (raw.get(0).distance(before.end()) < Reach.of(gesture)) {
             raw.set(0, before.end());
         }
-        Draft after =
-                before.plus(CurveFit.fit(raw, FIT_PIXELS * gesture.pixel()).nodes());
+        Draft after = before.plus(CurveFit.fit(raw, FIT_PIXELS * gesture.pixel(), GRAIN_PIXELS * gesture.pixel())
+                .nodes());
         return Reach.isAt(gesture, after.start())
                 ? finished(after, new Outline(after.path().nodes()), gesture)
                 : goOn(after, gesture);
