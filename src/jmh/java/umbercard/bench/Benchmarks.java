@@ -7,21 +7,47 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
+import org.openjdk.jmh.runner.RunnerException;
 import umbercard.desk.Frames;
 
-/** Runs what its arguments name; all of it when they say {@code all}. */
+/**
+ * Runs what its arguments name: {@code events}, {@code errors}, {@code frames}, then {@code report}; all four when they say
+ * {@code all}. The results are left under {@code target/bench}. With {@code quick} each event is measured in one round
+ * instead of five; with {@code baselines} also by the methods that take minutes for one; with {@code publish} the page and
+ * the plot are written into {@code src/docs} as well.
+ */
 public final class Benchmarks {
     private static final Path OUT = Path.of("target", "bench");
 
     private Benchmarks() {}
 
-    public static void main(String[] args) throws IOException, InterruptedException {
+    public static void main(String[] args) throws IOException, InterruptedException, RunnerException {
         Set<String> wanted = Set.of(args);
+        boolean all = wanted.contains("all");
         Files.createDirectories(OUT);
-        if (wanted.contains("all") || wanted.contains("frames")) {
+        if (all || wanted.contains("events")) {
+            new Events(wanted.contains("quick") ? 1 : 5, wanted.contains("baselines")).run(OUT.resolve("events.json"));
+        }
+        if (all || wanted.contains("errors")) {
+            write("errors.json", Errors.measure());
+        }
+        if (all || wanted.contains("frames")) {
             frames();
         }
+        if (all || wanted.contains("report")) {
+            Report.write(OUT, OUT);
+            if (wanted.contains("publish")) {
+                Report.write(OUT, Path.of("src", "docs"));
+            }
+        }
+        // The toolkit's threads would keep the program alive.
         System.exit(0);
+    }
+
+    private static void write(String name, Object results) throws IOException {
+        new ObjectMapper()
+                .enable(SerializationFeature.INDENT_OUTPUT)
+                .writeValue(OUT.resolve(name).toFile(), results);
     }
 
     private static void frames() throws IOException, InterruptedException {
@@ -30,28 +56,6 @@ public final class Benchmarks {
             return;
         }
         List<FrameTimes> frames = Frames.measure(50, 8);
-        for (FrameTimes times : frames) {
-            System.out.printf(
-                    "%5d marks, %s: press %.1f; drags %d, median %.2f, p99 %.2f, worst %.2f; cpu median %.2f, p99 %.2f, worst %.2f; waited p99 %.2f; other %.1f%n",
-                    times.marks(),
-                    times.dragged(),
-                    at(times.press(), 1),
-                    times.drags().size(),
-                    at(times.drags(), .5),
-                    at(times.drags(), .99),
-                    at(times.drags(), 1),
-                    at(times.cpu(), .5),
-                    at(times.cpu(), .99),
-                    at(times.cpu(), 1),
-                    at(times.waits(), .99),
-                    times.longestOther());
-        }
-        new ObjectMapper()
-                .enable(SerializationFeature.INDENT_OUTPUT)
-                .writeValue(OUT.resolve("frames.json").toFile(), frames);
-    }
-
-    private static double at(List<Double> sorted, double share) {
-        return sorted.get((int) Math.min(sorted.size() - 1L, Math.round(share * sorted.size())));
+        write("frames.json", frames);
     }
 }

@@ -91,7 +91,11 @@ public final class Scenes {
 
     /** The thumbnail after the {@code step}th event of a drag that carries its mark round a small circle. */
     public static Thumbnail dragged(Thumbnail thumbnail, int step) {
-        int place = place(thumbnail.marks().size());
+        return dragged(thumbnail, place(thumbnail.marks().size()), step);
+    }
+
+    /** The same for the mark at another place in the order. */
+    static Thumbnail dragged(Thumbnail thumbnail, int place, int step) {
         double angle = step * .37;
         double by = .02;
         List<Mark> marks = new ArrayList<>(thumbnail.marks());

@@ -5,10 +5,10 @@ import umbercard.geometry.Hatch;
 import umbercard.geometry.Spans;
 
 /**
- * Counts dark and light masses while the hand moves, as an eye counts them: gaps narrower than a least neck are closed, then what is narrower is
- * opened (Serra 1982, "Image Analysis and Mathematical Morphology", with a disk for the structuring element), then what hangs together is a mass,
- * dark first; light is the rest. On cells a third of the neck wide, along hatch lines; a disk is a cell with its four
- * neighbors. So a neck or gap counts as one if it is about the least, give or take half of it.
+ * Counts dark and light masses while the hand moves, about as {@link umbercard.geometry.Masses} does precisely: gaps in the dark that are narrower
+ * than the eye's width are closed, then what is narrower is opened (Serra 1982, "Image analysis and mathematical morphology"), then what
+ * nearly meets is joined; what hangs together is a mass, and light is the rest. On cells a third of the width wide, along hatch
+ * lines, with a cell and its four neighbors for a disc: so a neck or a gap counts as one at about the width, give or take half of it.
  */
 final class MassCount {
     private static final int CELLS = 3;
@@ -17,7 +17,7 @@ final class MassCount {
     private final double width;
     private final int words;
 
-    /** Bit rows: what lies in the frame, what is dark there, and the four stages of closing and opening. */
+    /** Bit rows: what lies in the frame, what is dark there, and the stages of closing, opening and joining. */
     private final long[][] frame;
 
     private final long[][] dark;
@@ -25,11 +25,12 @@ final class MassCount {
     private final long[][] closed;
     private final long[][] shrunk;
     private final long[][] opened;
+    private final long[][] joined;
 
     private int firstTouched = Integer.MAX_VALUE;
     private int lastTouched = -1;
 
-    /** @param neck the least width of a neck or a gap, in frame units */
+    /** @param neck the least width of a neck or a gap, in units */
     MassCount(Hatch hatch, double neck) {
         step = Math.max(1, (int) Math.round(neck / CELLS / hatch.distance()));
         width = step * hatch.distance();
@@ -49,6 +50,7 @@ final class MassCount {
         closed = new long[rows][words];
         shrunk = new long[rows][words];
         opened = new long[rows][words];
+        joined = new long[rows][words];
     }
 
     private int line(int row) {
@@ -80,7 +82,7 @@ final class MassCount {
     /**
      * Counts the masses that are at least that large.
      *
-     * @param least in square frame units
+     * @param least in square units
      */
     MassCounts count(double least) {
         if (lastTouched >= 0) {
@@ -88,12 +90,13 @@ final class MassCount {
             erode(spread, closed, 2);
             erode(closed, shrunk, 3);
             dilate(shrunk, opened, 4);
+            dilate(opened, joined, 5);
             firstTouched = Integer.MAX_VALUE;
             lastTouched = -1;
         }
         RunLabels labels = new RunLabels();
-        for (int row = 0; row < opened.length; row++) {
-            labels.addRow(frame[row], opened[row]);
+        for (int row = 0; row < joined.length; row++) {
+            labels.addRow(frame[row], joined[row]);
         }
         return labels.counts((int) Math.ceil(least / (width * width)));
     }

@@ -146,7 +146,19 @@ abstract class AtDesk extends OnDesk {
     final void dragThrough(Point... places) {
         List<Point> all = Arrays.asList(places);
         pressOn(card(), all.get(0));
-        all.subList(1, all.size()).forEach(place -> robot().moveMouse(card(), place));
+        for (int i = 1; i < all.size(); i++) {
+            moveOn(all.get(i - 1), all.get(i));
+        }
         robot().waitForIdle();
+    }
+
+    /** Moves as a hand does, which a pointer reports every few pixels. */
+    final void moveOn(Point from, Point to) {
+        int steps = (int) Math.ceil(from.distance(to) / 8);
+        for (int i = 1; i <= steps; i++) {
+            robot().moveMouse(
+                            card(),
+                            new Point(from.x + (to.x - from.x) * i / steps, from.y + (to.y - from.y) * i / steps));
+        }
     }
 }

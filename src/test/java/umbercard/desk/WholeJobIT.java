@@ -131,7 +131,7 @@ class WholeJobIT extends AtDesk {
                 "the ledger follows the hand",
                 () -> darkSaid().equals(darkToSay()) && !darkSaid().equals(before));
         String half = darkSaid();
-        Stream.of(at(.8, .7), at(right, .7)).forEach(place -> robot().moveMouse(card(), place));
+        moveOn(at(.45, .7), at(right, .7));
         until(
                 "the ledger follows on",
                 () -> darkSaid().equals(darkToSay()) && !darkSaid().equals(half));

@@ -53,6 +53,17 @@ class CrossingsTest {
     }
 
     @Test
+    void aLineAHairOutsideTheBorderRunsAlongIt() {
+        Region slanted = Region.of(polygon(0, 0, 1, 1.0 / 3, .5, 1));
+        for (double off : new double[] {-1e-9, -1e-10, 0, 1e-10, 1e-9}) {
+            Crossings along = straight(-1, -1.0 / 3 + off, 2, 2.0 / 3 + off, slanted);
+
+            assertThat(along.changes()).hasSize(2);
+            assertThat(along.lengthInside()).isCloseTo(Math.hypot(1, 1.0 / 3), within(1e-7));
+        }
+    }
+
+    @Test
     void aTouchIsNoChange() {
         assertThat(straight(-1, 1, 1, -1, SQUARE).changes()).isEmpty();
         Region tips = Region.rectangle(0, 0, .5, .5).union(Region.rectangle(.5, .5, 1, 1));

@@ -104,6 +104,23 @@ class FrameContactTest {
         assertThat(contact(sliver).length(TOP)).isZero();
     }
 
+    @Test
+    void gapsAndStretchesTooShortToSeeArePassedOver() {
+        Region cut = Region.rectangle(0, 0, 1, .5).minus(Region.rectangle(.5, 0, .5 + 4e-7, .25));
+        Region strip = Region.rectangle(.5, 0, .5 + 4e-7, .25);
+
+        assertThat(contact(cut).stretches(TOP)).containsExactly(new Stretch(0, 1));
+        assertThat(contact(strip).stretches(TOP)).isEmpty();
+    }
+
+    @Test
+    void whatLiesOutsideTheFrameIsLeftOut() {
+        FrameContact band = contact(Region.rectangle(-1, .25, 3, .5));
+
+        assertThat(band.stretches(LEFT)).containsExactly(new Stretch(.25, .5));
+        assertThat(band.stretches(RIGHT)).containsExactly(new Stretch(.25, .5));
+    }
+
     @ParameterizedTest
     @EnumSource
     void aHoleOpenToASideLeavesTwoStretches(FrameSide side) {

@@ -44,7 +44,7 @@ class MassesTest {
     }
 
     @ParameterizedTest(name = "{0}")
-    @CsvFileSource(resources = "masses.csv", numLinesToSkip = 3)
+    @CsvFileSource(resources = "masses.csv", numLinesToSkip = 1)
     void massesAreCountedAsAnEyeCountsThem(String name, String drawing, int dark, int light, double restOfDark) {
         Masses masses = masses(drawn(drawing));
 
@@ -135,6 +135,22 @@ class MassesTest {
         assertThat(tipped.dark().get(0).region().contains(new Point(.01, .25))).isTrue();
         assertThat(tipped.dark().get(0).region().contains(new Point(.5, .202))).isFalse();
         assertThat(tipped.darkRest().contains(new Point(.5, .202))).isTrue();
+    }
+
+    /** As if the library had lost it: what is wider than any that may be left out is a mass still. */
+    @Test
+    void aFatPieceWithoutABodyIsNotLost() {
+        Region fat = Region.rectangle(.1, .1, .4, .4);
+        Region thin = Region.rectangle(.5, .1, .505, .4);
+
+        Allotment allotted = Allotment.of(fat.union(thin), List.of(), .01);
+
+        assertThat(allotted.masses())
+                .singleElement()
+                .satisfies(mass -> assertThat(mass.area()).isEqualTo(fat.area()));
+        assertThat(allotted.rest())
+                .singleElement()
+                .satisfies(rest -> assertThat(rest.area()).isEqualTo(thin.area()));
     }
 
     private static Region drawing(Random random) {

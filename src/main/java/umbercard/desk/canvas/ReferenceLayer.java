@@ -7,11 +7,12 @@ import java.util.function.BooleanSupplier;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import javax.swing.SwingUtilities;
+import umbercard.geometry.Eye;
 import umbercard.kernel.Latest;
 import umbercard.model.Frame;
 import umbercard.model.Study;
 import umbercard.model.Thumbnail;
-import umbercard.notan.Fold;
+import umbercard.notan.HatchFold;
 import umbercard.photo.FramedView;
 import umbercard.photo.Squinter;
 import umbercard.photo.Values;
@@ -75,6 +76,7 @@ final class ReferenceLayer {
     private final Runnable changed;
 
     // Used on the background thread only.
+    private final HatchFold folds = new HatchFold(Eye.DEFAULT);
     private Optional<Framed> framed = Optional.empty();
     private Optional<Squinted> squinted = Optional.empty();
     private Optional<Wanted> failed = Optional.empty();
@@ -176,10 +178,10 @@ final class ReferenceLayer {
     }
 
     /** The painter's own split, else the one that gives the thumbnail's dark share, else Otsu's. */
-    private static double split(Wanted wanted, ValueField values) {
+    private double split(Wanted wanted, ValueField values) {
         return wanted.split()
                 .orElseGet(() -> wanted.design()
-                        .map(thumbnail -> Fold.of(thumbnail, wanted.ratio()).darkShare())
+                        .map(thumbnail -> folds.of(thumbnail, wanted.ratio()).darkShare())
                         .filter(share -> share > 0 && share < 1)
                         .map(share -> Values.splitForShare(values, share))
                         .orElseGet(() -> Values.otsu(values)));

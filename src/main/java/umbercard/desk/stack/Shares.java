@@ -6,10 +6,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import umbercard.geometry.Eye;
 import umbercard.kernel.Latest;
 import umbercard.model.Study;
 import umbercard.model.Thumbnail;
-import umbercard.notan.FoldCache;
+import umbercard.notan.HatchFold;
 
 /** The dark shares of the stack, measured in the background and remembered until a thumbnail changes. Event thread only. */
 final class Shares {
@@ -19,9 +20,8 @@ final class Shares {
 
     private final Map<String, Measured> known = new HashMap<>();
 
-    // Used on the worker's thread only: of the thumbnail measured last, which is most often the next one too.
-    private String folded = "";
-    private FoldCache folds = new FoldCache();
+    /** Used on the worker's thread only; quick where the same thumbnail is measured again after a mark moved. */
+    private final HatchFold folds = new HatchFold(Eye.DEFAULT);
 
     private final Latest<Stale, List<Measured>> worker;
 
@@ -40,16 +40,8 @@ final class Shares {
     private List<Measured> measure(Stale stale) {
         return stale.thumbnails().stream()
                 .map(t -> new Measured(
-                        t, stale.ratio(), folds(t.id()).of(t, stale.ratio()).darkShare()))
+                        t, stale.ratio(), folds.of(t, stale.ratio()).darkShare()))
                 .toList();
-    }
-
-    private FoldCache folds(String id) {
-        if (!id.equals(folded)) {
-            folded = id;
-            folds = new FoldCache();
-        }
-        return folds;
     }
 
     /** Measures what is not known yet. */

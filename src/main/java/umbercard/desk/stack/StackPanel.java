@@ -50,8 +50,7 @@ public final class StackPanel extends JPanel {
 
     private void changed(Session.Change change) {
         switch (change) {
-            case STUDY, SHOWN -> follow();
-            case PREVIEW -> list.follow(); // the figures wait for the end of the gesture, the ledger has them live
+            case STUDY, PREVIEW, SHOWN -> follow();
             case PHOTOGRAPH, FILE -> {}
         }
     }

@@ -13,6 +13,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import javax.swing.JComponent;
+import javax.swing.RepaintManager;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import umbercard.desk.session.Session;
@@ -23,9 +25,13 @@ import umbercard.door.Instrument;
 import umbercard.door.Place;
 import umbercard.door.Preview;
 import umbercard.door.Step;
+import umbercard.geometry.Node;
+import umbercard.geometry.Outline;
 import umbercard.geometry.Point;
 import umbercard.kernel.Plugins;
 import umbercard.model.Level;
+import umbercard.model.Mark;
+import umbercard.model.Study;
 import umbercard.model.edit.Edits;
 import umbercard.words.Message;
 
@@ -190,5 +196,77 @@ class NotanCardTest {
         assertThat(felt)
                 .extracting(Gesture::act)
                 .containsExactly(Gesture.Act.PRESS, Gesture.Act.DRAG, Gesture.Act.RELEASE);
+    }
+
+    /** Paints into the picture what the card has asked for since. */
+    private void follow(BufferedImage picture, List<Rectangle> asked) {
+        for (Rectangle part : asked) {
+            Graphics2D g = picture.createGraphics();
+            g.setClip(part);
+            g.setColor(Color.WHITE);
+            g.fillRect(0, 0, WIDTH, HEIGHT);
+            card.paint(g);
+            g.dispose();
+        }
+        asked.clear();
+    }
+
+    private static Step as(Study study, Place... places) {
+        return Step.holding(new Preview(List.of(places), Optional.of(study), Optional.empty()));
+    }
+
+    @Test
+    void theSmallPartsThatAreAskedForMakeTheWholePicture() {
+        List<Rectangle> asked = new ArrayList<>();
+        RepaintManager before = RepaintManager.currentManager(card);
+        RepaintManager.setCurrentManager(new RepaintManager() {
+            @Override
+            public void addDirtyRegion(JComponent c, int x, int y, int w, int h) {
+                asked.add(new Rectangle(x, y, w, h));
+            }
+        });
+        try {
+            BufferedImage seen = picture();
+            hover(as(session.study()));
+            follow(seen, asked);
+            for (int event = 0; event < 8; event++) {
+                int by = event;
+                Study study = Edits.thumbnail("t1", t -> t.withMarks(moved(t.marks(), .01 * by)))
+                        .apply(session.study());
+                Place at = new Place.At(new Point(.31 + .01 * by, .38));
+                Place line = new Place.Between(new Point(.31, .38), new Point(.9, .05 * by));
+                hover(event % 2 == 0 ? as(study, at) : as(study, at, line));
+                assertThat(asked)
+                        .allSatisfy(part -> assertThat(part.width * part.height).isLessThan(WIDTH * HEIGHT / 2));
+                follow(seen, asked);
+                same(seen, picture());
+            }
+            hover(Step.idle());
+            follow(seen, asked);
+            same(seen, picture());
+        } finally {
+            RepaintManager.setCurrentManager(before);
+        }
+    }
+
+    /** The marks with the second point of the first moved to the right. */
+    private static List<Mark> moved(List<Mark> marks, double by) {
+        List<Mark> changed = new ArrayList<>(marks);
+        List<Node> nodes = new ArrayList<>(marks.get(0).outline().nodes());
+        Node node = nodes.get(1);
+        nodes.set(1, new Node(node.at().plus(by, 0), node.in().plus(by, 0), node.out(), true));
+        changed.set(0, marks.get(0).withOutline(new Outline(nodes)));
+        return changed;
+    }
+
+    /** To 2 of 255: the marks' edges are drawn within a window or in the whole. */
+    private static void same(BufferedImage one, BufferedImage two) {
+        int[] left = one.getRaster().getPixels(0, 0, WIDTH, HEIGHT, (int[]) null);
+        int[] right = two.getRaster().getPixels(0, 0, WIDTH, HEIGHT, (int[]) null);
+        assertThat(IntStream.range(0, left.length)
+                        .map(i -> Math.abs(left[i] - right[i]))
+                        .max()
+                        .orElseThrow())
+                .isLessThanOrEqualTo(2);
     }
 }

@@ -157,10 +157,10 @@ class LedgerPanelIT extends OnDesk {
         })))));
         assertThat(begun.await(10, TimeUnit.SECONDS)).isTrue();
         assertThat(ask(() -> session.shown())).isEqualTo("t1");
-        assertThat(figure()).isEmpty();
+        until("the share does not wait", () -> figure().equals("dark 58 : 42 light"));
+        assertThat(says("slow", "holds")).isFalse();
         hold.countDown();
         until("it is read in the end", () -> says("slow", "holds"));
-        until("the share is shown", () -> figure().equals("dark 58 : 42 light"));
     }
 
     private static void waitFor(CountDownLatch hold) {
