@@ -57,6 +57,13 @@ final class Borders {
         return chords.stream().allMatch(chord -> distance(place, chord) > margin);
     }
 
+    /** Of all the outlines together. */
+    double length() {
+        return chords.stream()
+                .mapToDouble(chord -> chord.from().distance(chord.to()))
+                .sum();
+    }
+
     /** How far the nearest border is, of chords. */
     double distance(Point place) {
         return chords.stream()

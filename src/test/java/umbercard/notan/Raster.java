@@ -20,6 +20,9 @@ import umbercard.model.Mark;
 final class Raster {
     private static final byte DARK = 0;
 
+    /** In pixels. */
+    private static final double FLATNESS = .01;
+
     final int width;
     final int height;
 
@@ -43,12 +46,21 @@ final class Raster {
         for (Mark mark : drawing.marks()) {
             if (!mark.hidden()) {
                 graphics.setColor(mark.kind() == Mark.Kind.LAY ? Color.BLACK : Color.WHITE);
-                graphics.fill(
-                        path(mark.outline()).createTransformedShape(AffineTransform.getScaleInstance(scale, scale)));
+                graphics.fill(flat(path(mark.outline())));
             }
         }
         graphics.dispose();
         pixels = ((DataBufferByte) image.getRaster().getDataBuffer()).getData();
+    }
+
+    /**
+     * In pixels, with its curves cut to chords by the library itself. Left to the filling of curves, it loses half of a mark that
+     * is cut off by the image's right side and has a spike there.
+     */
+    private Path2D flat(Path2D path) {
+        Path2D flat = new Path2D.Double(Path2D.WIND_NON_ZERO);
+        flat.append(path.getPathIterator(AffineTransform.getScaleInstance(scale, scale), FLATNESS), false);
+        return flat;
     }
 
     private static Path2D path(Outline outline) {
