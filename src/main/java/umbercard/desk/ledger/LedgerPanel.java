@@ -9,6 +9,7 @@ import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.geom.RoundRectangle2D;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.BooleanSupplier;
@@ -19,6 +20,7 @@ import javax.swing.Timer;
 import net.miginfocom.swing.MigLayout;
 import umbercard.desk.session.Session;
 import umbercard.desk.theme.Theme;
+import umbercard.door.Finding;
 import umbercard.door.Place;
 import umbercard.door.Reading;
 import umbercard.geometry.Eye;
@@ -34,8 +36,9 @@ import umbercard.words.Words;
 
 /**
  * The readings of the thumbnail on the card, live while the hand draws: the dark share at once, from a fold on hatch lines,
- * the others as soon as the precise fold is there. Both are worked out in the background; until new figures are there the
- * last ones stay, dimmed if it takes long. Event thread only.
+ * the others as soon as the precise fold is there; where that takes longer than a frame, when the hand rests, so that it takes
+ * no time from what follows the hand. All are worked out in the background; until new figures are there the last ones stay,
+ * dimmed if it takes long. Event thread only.
  */
 public final class LedgerPanel extends JPanel {
     private static final String FIGURES = "figures";
@@ -43,6 +46,12 @@ public final class LedgerPanel extends JPanel {
 
     /** How long new figures may take before the last ones are dimmed, in milliseconds: shorter would flicker. */
     private static final int PATIENCE = 150;
+
+    /** How long the readings may take and still follow the hand, in milliseconds: a frame. */
+    private static final int FRAME = 16;
+
+    /** How long nothing changes before the hand is taken to rest, in milliseconds. */
+    private static final int REST = 100;
 
     private record Question(Study study, Thumbnail thumbnail) {}
 
@@ -56,6 +65,7 @@ public final class LedgerPanel extends JPanel {
     private final transient FoldCache folds = new FoldCache();
 
     private final Timer dimming = new Timer(PATIENCE, event -> dim());
+    private final Timer resting = new Timer(REST, event -> measure());
     private final CardLayout pages = new CardLayout();
     private final ShareRule share = new ShareRule();
     private final HeightRule height = new HeightRule();
@@ -82,6 +92,7 @@ public final class LedgerPanel extends JPanel {
         getAccessibleContext().setAccessibleName(Words.say("ledger.name"));
         getAccessibleContext().setAccessibleDescription(Words.say("ledger.description"));
         dimming.setRepeats(false);
+        resting.setRepeats(false);
         add(figures(), FIGURES);
         add(empty(), EMPTY);
         session.listen(this::changed);
@@ -120,11 +131,20 @@ public final class LedgerPanel extends JPanel {
         asked = now;
         now.ifPresent(question -> {
             glances.ask(question);
-            worker.ask(question);
+            resting.stop();
+            if (measured.filter(last -> last.milliseconds() > FRAME).isPresent()) {
+                resting.restart();
+            } else {
+                measure();
+            }
             if (!dimming.isRunning()) {
                 dimming.start();
             }
         });
+    }
+
+    private void measure() {
+        asked.ifPresent(worker::ask);
     }
 
     private Glanced glance(Question question, BooleanSupplier stopped) {
@@ -134,10 +154,11 @@ public final class LedgerPanel extends JPanel {
     }
 
     private Measured measure(Question question, BooleanSupplier stopped) {
+        long start = System.nanoTime();
         Design design = folds.of(question.thumbnail(), question.study().ratio());
-        return new Measured(
-                question.thumbnail(),
-                Evaluation.of(readings, question.study(), question.thumbnail(), design, Optional.empty(), stopped));
+        Map<String, Finding> findings =
+                Evaluation.of(readings, question.study(), question.thumbnail(), design, Optional.empty(), stopped);
+        return new Measured(question.thumbnail(), findings, (System.nanoTime() - start) / 1_000_000);
     }
 
     private void show(Glanced now) {
