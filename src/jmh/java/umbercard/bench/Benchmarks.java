@@ -26,7 +26,7 @@ public final class Benchmarks {
         boolean all = wanted.contains("all");
         Files.createDirectories(OUT);
         if (all || wanted.contains("events")) {
-            new Events(wanted.contains("quick") ? 1 : 5, wanted.contains("baselines")).run(OUT.resolve("events.json"));
+            new Events(wanted.contains("quick") ? 1 : 3, wanted.contains("baselines")).run(OUT.resolve("events.json"));
         }
         if (all || wanted.contains("errors")) {
             write("errors.json", Errors.measure());
