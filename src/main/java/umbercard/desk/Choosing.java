@@ -23,7 +23,7 @@ final class Choosing {
     }
 
     Optional<Path> photograph() {
-        return open("desk.choose.photograph", "jpg", "jpeg", "png");
+        return open("desk.choose.photograph", "jpg", "jpeg", "png", "tif", "tiff", "webp", "bmp", "gif");
     }
 
     /** A file to read; the endings are shown first, any other can be chosen too. */

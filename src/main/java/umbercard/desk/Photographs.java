@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
+import javax.swing.SwingUtilities;
 import umbercard.desk.PhotographSource.Carried;
 import umbercard.desk.PhotographSource.InFile;
 import umbercard.desk.PhotographSource.None;
@@ -19,6 +20,7 @@ import umbercard.store.References;
 import umbercard.store.StudyFile;
 import umbercard.store.StudyFolder;
 import umbercard.words.Message;
+import umbercard.words.Words;
 
 /** The photograph on the desk: decoding it in the background, and keeping it findable when the study moves. */
 final class Photographs {
@@ -37,8 +39,11 @@ final class Photographs {
     void read(Path file, Consumer<Picture> then) {
         background.run(
                 Message.of("desk.work.photograph", String.valueOf(file.getFileName())),
-                task -> PhotoReader.read(file, progress(task)),
-                then,
+                task -> Read.by(task, small -> {}, looking -> PhotoReader.read(file, looking)),
+                read -> {
+                    read.said().ifPresent(telling::say);
+                    then.accept(read.picture());
+                },
                 telling::failed);
     }
 
@@ -70,10 +75,14 @@ final class Photographs {
         source = from;
         background.run(
                 Message.of("desk.work.photograph", name),
-                task -> PhotoReader.read(name, bytes.call(), progress(task)),
-                picture -> {
+                task -> Read.by(
+                        task,
+                        small -> SwingUtilities.invokeLater(() -> glimpsed(small, opening)),
+                        looking -> PhotoReader.read(name, bytes.call(), looking)),
+                read -> {
                     if (session.opening() == opening) {
-                        shown(from, picture);
+                        shown(from, read.picture());
+                        read.said().ifPresent(telling::say);
                     }
                 },
                 telling::failed);
@@ -104,17 +113,57 @@ final class Photographs {
         }
     }
 
-    private static Progress progress(Task task) {
-        return new Progress() {
-            @Override
-            public void at(double share) {
-                task.at(share);
-            }
+    private void glimpsed(Picture small, long opening) {
+        if (session.opening() == opening) {
+            session.firstSight(small);
+        }
+    }
 
-            @Override
-            public boolean stopped() {
-                return task.stopped();
-            }
-        };
+    /** A photograph that was read, and what is to be said about it. */
+    private record Read(Picture picture, Optional<String> said) {
+        /** Reads by a task, handing on the first sight; a part of a broken photograph is taken, and what is said of it kept. */
+        static Read by(Task task, Consumer<Picture> firstSight, Reading reading) throws Exception {
+            Looking looking = new Looking(task, firstSight);
+            Picture picture = reading.read(looking);
+            return new Read(picture, looking.said);
+        }
+    }
+
+    @FunctionalInterface
+    private interface Reading {
+        Picture read(Progress progress) throws Exception;
+    }
+
+    /** The desk looking on while a photograph is read. */
+    private static final class Looking implements Progress {
+        private final Task task;
+        private final Consumer<Picture> firstSight;
+        private Optional<String> said = Optional.empty();
+
+        Looking(Task task, Consumer<Picture> firstSight) {
+            this.task = task;
+            this.firstSight = firstSight;
+        }
+
+        @Override
+        public void at(double share) {
+            task.at(share);
+        }
+
+        @Override
+        public boolean stopped() {
+            return task.stopped();
+        }
+
+        @Override
+        public void firstSight(Picture small) {
+            firstSight.accept(small);
+        }
+
+        @Override
+        public boolean takesPart(Message why) {
+            said = Optional.of(Words.say(why));
+            return true;
+        }
     }
 }

@@ -1,167 +1,169 @@
 package umbercard.photo;
 
 import java.awt.image.BufferedImage;
-import java.io.ByteArrayInputStream;
+import java.awt.image.DataBuffer;
+import java.awt.image.Raster;
+import java.awt.image.SampleModel;
 import java.io.EOFException;
 import java.io.IOException;
-import java.util.Iterator;
+import java.util.Arrays;
+import java.util.Optional;
 import java.util.concurrent.CancellationException;
-import javax.imageio.ImageIO;
+import java.util.stream.Stream;
 import javax.imageio.ImageReadParam;
 import javax.imageio.ImageReader;
 import javax.imageio.ImageTypeSpecifier;
-import javax.imageio.event.IIOReadProgressListener;
-import javax.imageio.stream.ImageInputStream;
-import javax.imageio.stream.MemoryCacheImageInputStream;
+import org.jspecify.annotations.Nullable;
+import umbercard.picture.Picture;
 import umbercard.words.Message;
 import umbercard.words.Trouble;
 
-/** Decodes one JPEG or PNG whole, or not at all: the libraries show what they could of a broken file, this does not. */
+/** Decodes one file to a working picture, not yet turned upright. */
 final class Decoder {
-    /** How much of the memory that the program may have a decoded photograph may take. */
+    /** How much of the memory that the program may have a picture may take that must stand in it whole. */
     private static final double SHARE_OF_MEMORY = 0.6;
 
+    /** The most that such a picture and its file may take together, in bytes. */
+    private static final long MOST_MEMORY = 1L << 30;
+
     private final String fileName;
+    private final Source source;
     private final Progress progress;
+    private final Meter meter;
     private boolean incomplete;
     private boolean corrupt;
 
-    Decoder(String fileName, Progress progress) {
+    Decoder(String fileName, Source source, Progress progress, Meter meter) {
         this.fileName = fileName;
+        this.source = source;
         this.progress = progress;
+        this.meter = meter;
     }
 
     /**
-     * The image as stored, not yet turned upright; progress runs from 0 to 1.
+     * The working picture.
      *
      * @throws CancellationException when {@code progress} is stopped
      */
-    BufferedImage decode(byte[] bytes) throws Trouble {
-        try (ImageInputStream in = new MemoryCacheImageInputStream(new ByteArrayInputStream(bytes))) {
-            Iterator<ImageReader> readers = ImageIO.getImageReaders(in);
-            if (!readers.hasNext()) {
-                throw trouble("photo.broken");
-            }
-            ImageReader reader = readers.next();
+    Picture decode() throws Trouble {
+        try (WatchedInput in = new WatchedInput(source.bytes(), meter)) {
+            ImageReader reader = source.reader(in);
             try {
-                reader.setInput(in, true, true);
-                return whole(reader);
+                reader.setInput(in, false, true);
+                reader.addIIOReadWarningListener((from, warning) -> warned(warning));
+                requireFewEnough(reader);
+                return source.inRows() ? inRows(reader) : whole(reader);
             } finally {
                 reader.dispose();
             }
-        } catch (Trouble trouble) {
-            throw trouble;
-        } catch (EOFException early) {
-            throw new Trouble(Message.of("photo.incomplete", fileName), early);
-        } catch (IOException failure) {
-            throw new Trouble(Message.of(incomplete ? "photo.incomplete" : "photo.broken", fileName), failure);
-        }
-    }
-
-    private BufferedImage whole(ImageReader reader) throws IOException {
-        listen(reader);
-        try {
-            requireRoom(reader);
-            ImageReadParam plain = reader.getDefaultReadParam();
-            BufferedImage image = reader.read(0, plain);
-            requireNotStopped();
-            if (incomplete || corrupt) {
-                throw trouble(incomplete ? "photo.incomplete" : "photo.broken");
-            }
-            return image;
-        } catch (CancellationException stopped) {
-            throw stopped;
+        } catch (Trouble | CancellationException told) {
+            throw told;
+        } catch (IOException | RuntimeException failure) {
+            // Decoders meet broken files with all kinds of unchecked exceptions; none of them is the painter's concern.
+            throw refusal(failure);
         } catch (OutOfMemoryError full) {
             throw new Trouble(Message.of("photo.too-large", fileName), full);
-        } catch (RuntimeException failure) {
-            // Decoders meet broken files with all kinds of unchecked exceptions; none of them is the painter's concern.
-            throw new Trouble(Message.of("photo.broken", fileName), failure);
         }
     }
 
-    private void requireRoom(ImageReader reader) throws IOException {
-        long samples = (long) reader.getWidth(0) * reader.getHeight(0);
-        Iterator<ImageTypeSpecifier> types = reader.getImageTypes(0);
-        if (!types.hasNext()) {
-            throw trouble("photo.broken");
+    private void warned(String warning) {
+        if (warning.contains("Missing EOI") || warning.contains("premature end")) {
+            incomplete = true;
+        } else if (warning.contains("Corrupt JPEG data") && !warning.contains("extraneous bytes")) {
+            corrupt = true;
         }
-        var model = types.next().getSampleModel();
-        long bytes = samples * model.getNumBands() * Math.max(1, model.getSampleSize(0) / 8);
-        if (bytes > Integer.MAX_VALUE - 8
+    }
+
+    private void requireFewEnough(ImageReader reader) throws IOException {
+        long pixels = (long) reader.getWidth(0) * reader.getHeight(0);
+        if (pixels > PhotoReader.MOST_PIXELS) {
+            throw new Trouble(Message.of(
+                    "photo.too-many", fileName, pixels / 1_000_000, PhotoReader.MOST_PIXELS / 1_000_000));
+        }
+    }
+
+    private Picture inRows(ImageReader reader) throws IOException {
+        ImageTypeSpecifier form = source.form(reader);
+        SampleModel samples = form.getSampleModel(reader.getWidth(0), reader.getHeight(0));
+        LinearRows light = new LinearRows(form.getColorModel(), source.profile(), samples.getWidth());
+        try (Reduction reduction = new Reduction(samples, light, meter)) {
+            StripRaster raster = new StripRaster(samples, reduction);
+            Optional<Exception> failure =
+                    attempt(reader, new BufferedImage(form.getColorModel(), raster, false, null));
+            raster.end();
+            return judged(reduction, raster.rows() < samples.getHeight(), failure);
+        }
+    }
+
+    private Picture whole(ImageReader reader) throws IOException {
+        ImageTypeSpecifier form = source.form(reader);
+        int width = reader.getWidth(0);
+        int height = reader.getHeight(0);
+        requireRoom(form.getSampleModel(), (long) width * height);
+        BufferedImage image = form.createBufferedImage(width, height);
+        Optional<Exception> failure = attempt(reader, image);
+        LinearRows light = new LinearRows(image.getColorModel(), source.profile(), width);
+        try (Reduction reduction = new Reduction(image.getSampleModel(), light, meter)) {
+            reduction.takeAll(image.getRaster(), failure.isPresent() ? written(image.getRaster()) : height);
+            return judged(reduction, false, failure);
+        }
+    }
+
+    private void requireRoom(SampleModel form, long pixels) throws Trouble {
+        long bytes = pixels * form.getNumBands() * DataBuffer.getDataTypeSize(form.getDataType()) / 8;
+        if (bytes + source.bytes().length > MOST_MEMORY
                 || bytes > SHARE_OF_MEMORY * Runtime.getRuntime().maxMemory()) {
-            throw trouble("photo.too-large");
+            throw new Trouble(Message.of("photo.too-large", fileName));
         }
     }
 
-    private void listen(ImageReader reader) {
-        reader.addIIOReadWarningListener((source, warning) -> {
-            if (warning.contains("Missing EOI") || warning.contains("premature end")) {
-                incomplete = true;
-            } else if (warning.contains("Corrupt JPEG data") && !warning.contains("extraneous bytes")) {
-                corrupt = true;
-            }
-        });
-        reader.addIIOReadProgressListener(new Watch());
-    }
-
-    private void requireNotStopped() {
-        if (progress.stopped()) {
-            throw new CancellationException("reading " + fileName + " was stopped");
+    /** Reads into {@code image}, as far as that goes; why it went no further. */
+    private static Optional<Exception> attempt(ImageReader reader, BufferedImage image) {
+        ImageReadParam into = reader.getDefaultReadParam();
+        into.setDestination(image);
+        try {
+            reader.read(0, into);
+            return Optional.empty();
+        } catch (CancellationException stopped) {
+            throw stopped;
+        } catch (IOException | RuntimeException failure) {
+            return Optional.of(failure);
         }
     }
 
-    private Trouble trouble(String key) {
-        return new Trouble(Message.of(key, fileName));
+    /** How many rows a decoder that failed has written: those below are as they were made, all zero. */
+    private static int written(Raster raster) {
+        int[] row = new int[raster.getWidth() * raster.getNumBands()];
+        int rows = raster.getHeight();
+        while (rows > 0
+                && Arrays.stream(raster.getPixels(0, rows - 1, raster.getWidth(), 1, row)).allMatch(i -> i == 0)) {
+            rows--;
+        }
+        return rows;
     }
 
-    /** Passes progress on, and the wish to stop back. */
-    private final class Watch implements IIOReadProgressListener {
-        @Override
-        public void imageProgress(ImageReader source, float percentage) {
-            progress.at(Math.min(1, Math.max(0, percentage / 100)));
-            if (progress.stopped()) {
-                source.abort();
-            }
+    private Picture judged(Reduction reduction, boolean missesRows, Optional<Exception> failure) throws Trouble {
+        Picture picture = reduction.picture();
+        incomplete |= missesRows && failure.isEmpty();
+        if (!incomplete && !corrupt && failure.isEmpty()) {
+            return picture;
         }
+        boolean early = incomplete || failure.filter(Decoder::isEarlyEnd).isPresent();
+        boolean nothing = Arrays.stream(picture.pixels()).allMatch(rgb -> rgb == picture.pixels()[0]);
+        if (nothing || !progress.takesPart(Message.of(early ? "photo.incomplete.shown" : "photo.broken.shown", fileName))) {
+            throw refusal(failure.orElse(null));
+        }
+        return picture;
+    }
 
-        @Override
-        public void sequenceStarted(ImageReader source, int minIndex) {
-            // One image a file: there is no sequence.
-        }
+    private Trouble refusal(@Nullable Exception failure) {
+        boolean early = incomplete || (failure != null && isEarlyEnd(failure));
+        Message said = Message.of(early ? "photo.incomplete" : "photo.broken", fileName);
+        return failure == null ? new Trouble(said) : new Trouble(said, failure);
+    }
 
-        @Override
-        public void sequenceComplete(ImageReader source) {
-            // One image a file: there is no sequence.
-        }
-
-        @Override
-        public void imageStarted(ImageReader source, int imageIndex) {
-            progress.at(0);
-        }
-
-        @Override
-        public void imageComplete(ImageReader source) {
-            progress.at(1);
-        }
-
-        @Override
-        public void thumbnailStarted(ImageReader source, int imageIndex, int thumbnailIndex) {
-            // Thumbnails are not read.
-        }
-
-        @Override
-        public void thumbnailProgress(ImageReader source, float percentage) {
-            // Thumbnails are not read.
-        }
-
-        @Override
-        public void thumbnailComplete(ImageReader source) {
-            // Thumbnails are not read.
-        }
-
-        @Override
-        public void readAborted(ImageReader source) {
-            // Told by the progress itself, after the read returns.
-        }
+    private static boolean isEarlyEnd(Throwable failure) {
+        return Stream.<@Nullable Throwable>iterate(failure, cause -> cause != null, Throwable::getCause)
+                .anyMatch(EOFException.class::isInstance);
     }
 }

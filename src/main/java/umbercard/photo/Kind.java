@@ -7,13 +7,28 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import umbercard.words.Message;
 import umbercard.words.Trouble;
 
-/** What a file holds, told from its first bytes: the name decides only where the bytes leave it open. */
-final class Kind {
-    private static final Set<FileType> READ = Set.of(FileType.Jpeg, FileType.Png);
+/** The kinds of picture that are read. A file's content decides; its name only where the content leaves camera raw open. */
+enum Kind {
+    JPEG,
+    PNG,
+    TIFF,
+    WEBP,
+    BMP,
+    GIF;
+
+    private static final Map<FileType, Kind> READ = Map.of(
+            FileType.Jpeg, JPEG,
+            FileType.Png, PNG,
+            FileType.Tiff, TIFF,
+            FileType.WebP, WEBP,
+            FileType.Bmp, BMP,
+            FileType.Gif, GIF);
     private static final Set<FileType> RAW = Set.of(
             FileType.Arw,
             FileType.Crw,
@@ -23,16 +38,8 @@ final class Kind {
             FileType.Raf,
             FileType.Rw2,
             FileType.Crx);
-    private static final Set<FileType> OTHER_PICTURES = Set.of(
-            FileType.Tiff,
-            FileType.Psd,
-            FileType.Bmp,
-            FileType.Gif,
-            FileType.Ico,
-            FileType.Pcx,
-            FileType.WebP,
-            FileType.Eps,
-            FileType.Pdf);
+    private static final Set<FileType> OTHER_PICTURES =
+            Set.of(FileType.Psd, FileType.Ico, FileType.Pcx, FileType.Eps, FileType.Pdf);
     private static final Set<String> RAW_SUFFIXES =
             Set.of("dng", "nef", "nrw", "arw", "srw", "pef", "cr2", "cr3", "crw", "orf", "raf", "rw2", "3fr", "iiq");
 
@@ -41,24 +48,27 @@ final class Kind {
 
     private static final Set<String> AVIF = Set.of("avif", "avis");
 
-    private Kind() {}
-
-    /** Passes JPEG and PNG; the sentence for anything else says what to do about it. */
-    static void require(String fileName, byte[] bytes) throws Trouble {
+    /**
+     * What a file holds.
+     *
+     * @throws Trouble for what is not read, with a sentence that says what to do about it
+     */
+    static Kind of(String fileName, byte[] bytes) throws Trouble {
         FileType type = detect(bytes);
-        if (READ.contains(type)) {
-            return;
-        }
         String brand = brand(bytes);
         if (type == FileType.Heif || MORE_HEIF.contains(brand)) {
             throw refusal("photo.heic", fileName);
         }
-        if (RAW.contains(type) || (type == FileType.Tiff && RAW_SUFFIXES.contains(suffix(fileName)))) {
+        Optional<Kind> read = Optional.ofNullable(READ.get(type));
+        boolean rawTiff = read.equals(Optional.of(TIFF))
+                && (RAW_SUFFIXES.contains(suffix(fileName))
+                        || Exif.of(TIFF, bytes).isRaw());
+        if (RAW.contains(type) || rawTiff) {
             throw refusal("photo.raw", fileName);
         }
-        throw refusal(
+        return read.orElseThrow(() -> refusal(
                 OTHER_PICTURES.contains(type) || AVIF.contains(brand) ? "photo.other-kind" : "photo.no-image",
-                fileName);
+                fileName));
     }
 
     private static Trouble refusal(String key, String fileName) {

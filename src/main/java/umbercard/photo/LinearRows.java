@@ -6,95 +6,96 @@ import java.awt.image.ColorConvertOp;
 import java.awt.image.ColorModel;
 import java.awt.image.ComponentColorModel;
 import java.awt.image.DataBuffer;
+import java.awt.image.IndexColorModel;
+import java.awt.image.Raster;
+import java.awt.image.WritableRaster;
+import java.util.Optional;
 
 /**
- * The rows of a decoded image as red, green and blue in linear light, transparency laid on white. Gray is taken to be
- * encoded as sRGB is, which the toolkit's own conversion does not; an embedded color profile is followed, a strip at a time.
+ * The rows of a decoded picture as red, green and blue in linear light, transparency laid on white. An embedded color
+ * profile is followed; where there is none, color and gray alike are taken to be encoded as sRGB is, which the toolkit's own
+ * conversion does not do for gray.
  */
 final class LinearRows {
-    private static final int STRIP = 64;
-
-    private final BufferedImage image;
-    private final float[] linear;
+    private final ColorModel model;
     private final boolean direct;
-    private BufferedImage strip;
-    private int stripTop = -1;
+    private final Optional<Profiled> profiled;
+    private final float[] linear;
 
-    LinearRows(BufferedImage image) {
-        this.image = image;
-        linear = new float[3 * image.getWidth()];
-        direct = isDirect(image);
-        strip = image;
+    /**
+     * For pictures of a color model.
+     *
+     * @param profile the profile embedded in the file, where the decoder does not follow it
+     */
+    LinearRows(ColorModel model, Optional<byte[]> profile, int width) {
+        direct = isDirect(model);
+        linear = new float[3 * width];
+        int colors = model.getNumColorComponents();
+        profiled = profile.isPresent()
+                ? Profiled.of(profile.get(), colors)
+                : direct ? Profiled.of(model.getColorSpace(), colors) : Optional.empty();
+        this.model = profiled.isPresent() && model instanceof IndexColorModel palette
+                ? profiled.get().convert(palette)
+                : model;
     }
 
-    /** Row {@code y}, as red, green, blue, pixel after pixel; the array is used again for the next. */
-    float[] row(int y) {
-        if (direct) {
-            Object samples = image.getRaster().getDataElements(0, y, image.getWidth(), 1, null);
-            if (samples instanceof byte[] bytes) {
-                ofBytes(bytes);
-                return linear;
-            }
-            if (samples instanceof short[] shorts) {
-                ofShorts(shorts);
-                return linear;
-            }
-        }
-        ofPacked(packed(y));
-        return linear;
-    }
-
-    private static boolean isDirect(BufferedImage image) {
-        ColorModel model = image.getColorModel();
-        boolean whole = model instanceof ComponentColorModel
+    private static boolean isDirect(ColorModel model) {
+        int type = model.getColorSpace().getType();
+        return model instanceof ComponentColorModel
+                && !model.isAlphaPremultiplied()
+                && (type == ColorSpace.TYPE_GRAY || type == ColorSpace.TYPE_RGB)
                 && (model.getTransferType() == DataBuffer.TYPE_BYTE
                         || model.getTransferType() == DataBuffer.TYPE_USHORT);
-        return whole && (isGray(model) || model.getColorSpace().isCS_sRGB());
     }
 
-    private static boolean isGray(ColorModel model) {
-        return model.getColorSpace().getType() == ColorSpace.TYPE_GRAY;
+    /** Gives a strip's first rows to the average, one after the other. */
+    void feed(Raster strip, int rows, AreaAverage average) {
+        if (!direct) {
+            feedPacked(strip, rows, average);
+            return;
+        }
+        Raster colors = profiled.isPresent() ? profiled.get().convert(strip, model.getNumColorComponents()) : strip;
+        Object samples = null;
+        for (int y = 0; y < rows; y++) {
+            samples = colors.getDataElements(0, y, strip.getWidth(), 1, samples);
+            boolean plain = colors.getNumBands() == 3 && !model.hasAlpha();
+            if (samples instanceof byte[] bytes && plain) {
+                average.take(bytes);
+                continue;
+            }
+            toLight(samples, colors.getNumBands());
+            if (model.hasAlpha()) {
+                onWhite(strip, y);
+            }
+            average.take(linear);
+        }
     }
 
-    private int bands() {
-        return image.getRaster().getNumBands();
-    }
-
-    private void ofBytes(byte[] samples) {
-        int bands = bands();
+    private void toLight(Object samples, int bands) {
         boolean gray = bands < 3;
-        boolean alpha = bands == 2 || bands == 4;
-        for (int i = 0, at = 0; at < samples.length; at += bands, i += 3) {
-            linear[i] = LinearLight.OF_BYTE[samples[at] & 0xff];
-            linear[i + 1] = gray ? linear[i] : LinearLight.OF_BYTE[samples[at + 1] & 0xff];
-            linear[i + 2] = gray ? linear[i] : LinearLight.OF_BYTE[samples[at + 2] & 0xff];
-            if (alpha) {
-                onWhite(i, (samples[at + bands - 1] & 0xff) / 255f);
+        int step = gray ? 0 : 1;
+        if (samples instanceof byte[] bytes) {
+            for (int i = 0, at = 0; i < linear.length; at += bands, i += 3) {
+                linear[i] = LinearLight.OF_BYTE[bytes[at] & 0xff];
+                linear[i + 1] = LinearLight.OF_BYTE[bytes[at + step] & 0xff];
+                linear[i + 2] = LinearLight.OF_BYTE[bytes[at + 2 * step] & 0xff];
+            }
+        } else if (samples instanceof short[] shorts) {
+            float[] table = LinearLight.ofShort();
+            for (int i = 0, at = 0; i < linear.length; at += bands, i += 3) {
+                linear[i] = table[shorts[at] & 0xffff];
+                linear[i + 1] = table[shorts[at + step] & 0xffff];
+                linear[i + 2] = table[shorts[at + 2 * step] & 0xffff];
             }
         }
     }
 
-    private void ofShorts(short[] samples) {
-        float[] table = LinearLight.ofShort();
-        int bands = bands();
-        boolean gray = bands < 3;
-        boolean alpha = bands == 2 || bands == 4;
-        for (int i = 0, at = 0; at < samples.length; at += bands, i += 3) {
-            linear[i] = table[samples[at] & 0xffff];
-            linear[i + 1] = gray ? linear[i] : table[samples[at + 1] & 0xffff];
-            linear[i + 2] = gray ? linear[i] : table[samples[at + 2] & 0xffff];
-            if (alpha) {
-                onWhite(i, (samples[at + bands - 1] & 0xffff) / 65535f);
-            }
-        }
-    }
-
-    private void ofPacked(int[] argb) {
-        for (int i = 0, at = 0; at < argb.length; at++, i += 3) {
-            linear[i] = LinearLight.OF_BYTE[argb[at] >> 16 & 0xff];
-            linear[i + 1] = LinearLight.OF_BYTE[argb[at] >> 8 & 0xff];
-            linear[i + 2] = LinearLight.OF_BYTE[argb[at] & 0xff];
-            onWhite(i, (argb[at] >>> 24) / 255f);
+    private void onWhite(Raster strip, int y) {
+        int band = strip.getNumBands() - 1;
+        float most = model.getTransferType() == DataBuffer.TYPE_BYTE ? 0xff : 0xffff;
+        float[] alpha = strip.getSamples(0, y, strip.getWidth(), 1, band, (float[]) null);
+        for (int x = 0; x < alpha.length; x++) {
+            onWhite(3 * x, alpha[x] / most);
         }
     }
 
@@ -104,19 +105,35 @@ final class LinearRows {
         }
     }
 
-    private int[] packed(int y) {
-        ColorModel model = image.getColorModel();
+    private void feedPacked(Raster strip, int rows, AreaAverage average) {
+        BufferedImage image = packed(strip);
+        int width = strip.getWidth();
+        int[] argb = new int[width];
+        for (int y = 0; y < rows; y++) {
+            image.getRGB(0, y, width, 1, argb, 0, width);
+            for (int x = 0, i = 0; x < width; x++, i += 3) {
+                linear[i] = LinearLight.OF_BYTE[argb[x] >> 16 & 0xff];
+                linear[i + 1] = LinearLight.OF_BYTE[argb[x] >> 8 & 0xff];
+                linear[i + 2] = LinearLight.OF_BYTE[argb[x] & 0xff];
+                onWhite(i, (argb[x] >>> 24) / 255f);
+            }
+            average.take(linear);
+        }
+    }
+
+    /** The strip as an image whose pixels can be asked for as sRGB at little cost. */
+    private BufferedImage packed(Raster strip) {
+        WritableRaster writable = strip instanceof WritableRaster given ? given : strip.createCompatibleWritableRaster();
+        if (!writable.equals(strip)) {
+            writable.setRect(strip);
+        }
+        BufferedImage image = new BufferedImage(model, writable, model.isAlphaPremultiplied(), null);
         if (!(model instanceof ComponentColorModel)) {
-            return image.getRGB(0, y, image.getWidth(), 1, null, 0, image.getWidth());
+            return image;
         }
-        int top = y - y % STRIP;
-        if (top != stripTop) {
-            int height = Math.min(STRIP, image.getHeight() - top);
-            BufferedImage part = image.getSubimage(0, top, image.getWidth(), height);
-            strip = new BufferedImage(image.getWidth(), height, BufferedImage.TYPE_INT_ARGB);
-            new ColorConvertOp(null).filter(part, strip);
-            stripTop = top;
-        }
-        return strip.getRGB(0, y - top, image.getWidth(), 1, null, 0, image.getWidth());
+        BufferedImage srgb =
+                new BufferedImage(strip.getWidth(), strip.getHeight(), BufferedImage.TYPE_INT_ARGB);
+        new ColorConvertOp(null).filter(image, srgb);
+        return srgb;
     }
 }

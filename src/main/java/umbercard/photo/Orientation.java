@@ -1,38 +1,16 @@
 package umbercard.photo;
 
-import com.drew.imaging.ImageMetadataReader;
-import com.drew.imaging.ImageProcessingException;
-import com.drew.metadata.exif.ExifIFD0Directory;
-import java.io.ByteArrayInputStream;
-import java.io.IOException;
-import java.util.logging.Level;
-import java.util.logging.Logger;
 import umbercard.picture.Picture;
 
-/**
- * Which way up a photograph was taken, and turning it upright. Source: TIFF 6.0 and CIPA DC-008, tag Orientation (0x0112),
- * values 1 to 8; anything else counts as 1, upright (common practice).
- */
+/** Turning a photograph upright. Source: TIFF 6.0 and CIPA DC-008, tag Orientation (0x0112), values 1 to 8. */
 final class Orientation {
-    private static final Logger LOG = Logger.getLogger(Orientation.class.getName());
-    private static final int UPRIGHT = 1;
+    static final int UPRIGHT = 1;
 
     private Orientation() {}
 
-    /** What the file says; 1 where it says nothing that can be read. */
-    static int of(byte[] file) {
-        try {
-            return ImageMetadataReader.readMetadata(new ByteArrayInputStream(file), file.length)
-                    .getDirectoriesOfType(ExifIFD0Directory.class)
-                    .stream()
-                    .map(directory -> directory.getInteger(ExifIFD0Directory.TAG_ORIENTATION))
-                    .filter(tag -> tag != null && tag >= 1 && tag <= 8)
-                    .findFirst()
-                    .orElse(UPRIGHT);
-        } catch (ImageProcessingException | IOException unreadable) {
-            LOG.log(Level.FINE, "no orientation could be read", unreadable);
-            return UPRIGHT;
-        }
+    /** Whether width and height change places. */
+    static boolean swaps(int tag) {
+        return tag >= 5;
     }
 
     /** The stored picture as it is to be seen. */
@@ -42,7 +20,7 @@ final class Orientation {
         }
         int w = stored.width();
         int h = stored.height();
-        boolean swaps = tag >= 5;
+        boolean swaps = swaps(tag);
         int width = swaps ? h : w;
         int[] shown = new int[w * h];
         for (int y = 0; y < h; y++) {

@@ -1,6 +1,5 @@
 package umbercard.photo;
 
-import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
@@ -12,24 +11,28 @@ import umbercard.words.Message;
 import umbercard.words.Trouble;
 
 /**
- * Reads a photograph (JPEG or PNG, 8 or 16 bits, gray, palette, transparency laid on white, CMYK) as an upright working
- * picture. The long side is {@value #LONG_SIDE} pixels at most; larger photographs are reduced by exact area averaging in
- * linear light, smaller ones come as they are. A photograph that is broken or cut short is refused, not half shown.
+ * Reads a photograph as an upright working picture in sRGB: JPEG (baseline and progressive, gray, color, CMYK and YCCK),
+ * PNG (8 and 16 bits, palette), TIFF, WebP, BMP, and the first picture of a GIF; transparency is laid on white. An embedded
+ * color profile is followed; where the file says nothing, its colors are sRGB. The long side is {@value #LONG_SIDE} pixels
+ * at most; larger photographs are reduced by exact area averaging in linear light, smaller ones come as they are. JPEG and
+ * PNG whose rows come one by one from the top never stand in memory whole; other pictures may take 1 GB with their file.
  */
 public final class PhotoReader {
     /** The most pixels that the long side of a working picture has. */
     public static final int LONG_SIDE = 2000;
 
+    /** The most pixels that a photograph may have, told from its header before anything is decoded. */
+    public static final long MOST_PIXELS = 250_000_000;
+
     private static final long MOST_BYTES = 1L << 29;
-    private static final double DECODED = 0.8;
 
     private PhotoReader() {}
 
     /**
      * Reads a file.
      *
-     * @throws Trouble with one sentence that names the file and the remedy, if it is missing, empty, unreadable, cut short,
-     *     broken, no picture, of a kind not read here, or too large
+     * @throws Trouble with one sentence that names the file and the remedy, if it is missing, empty, unreadable, broken or
+     *     cut short and no {@linkplain Progress#takesPart part} of it wanted, no picture, of a kind not read here, or too large
      * @throws CancellationException once {@code progress} is stopped
      * @throws IllegalStateException on the event thread
      */
@@ -75,42 +78,15 @@ public final class PhotoReader {
         if (bytes.length == 0) {
             throw new Trouble(Message.of("photo.empty", fileName));
         }
-        Kind.require(fileName, bytes);
-        Picture stored = reduce(new Decoder(fileName, part(progress, 0, DECODED)).decode(bytes), progress);
-        return Orientation.upright(stored, Orientation.of(bytes));
-    }
-
-    private static Picture reduce(BufferedImage image, Progress progress) {
-        double scale = Math.min(1, (double) LONG_SIDE / Math.max(image.getWidth(), image.getHeight()));
-        int width = Math.max(1, (int) Math.round(scale * image.getWidth()));
-        int height = Math.max(1, (int) Math.round(scale * image.getHeight()));
-        Progress rest = part(progress, DECODED, 1);
-        LinearRows rows = new LinearRows(image);
-        AreaAverage average = new AreaAverage(image.getWidth(), image.getHeight(), width, height);
-        for (int y = 0; y < image.getHeight(); y++) {
-            if (y % 64 == 0) {
-                rest.at((double) y / image.getHeight());
-                if (progress.stopped()) {
-                    throw new CancellationException("reading a photograph was stopped");
-                }
-            }
-            average.take(rows.row(y));
+        Kind kind = Kind.of(fileName, bytes);
+        Meter meter = new Meter(progress);
+        Exif exif = Exif.of(kind, bytes);
+        if (kind == Kind.JPEG) {
+            FirstSight.of(JpegFile.of(bytes), exif).ifPresent(progress::firstSight);
         }
-        rest.at(1);
-        return average.picture();
-    }
-
-    private static Progress part(Progress whole, double from, double to) {
-        return new Progress() {
-            @Override
-            public void at(double share) {
-                whole.at(from + share * (to - from));
-            }
-
-            @Override
-            public boolean stopped() {
-                return whole.stopped();
-            }
-        };
+        Picture stored = new Decoder(fileName, Source.of(kind, bytes), progress, meter).decode();
+        meter.bytes(1);
+        meter.rows(1);
+        return Orientation.upright(stored, exif.orientation());
     }
 }

@@ -225,7 +225,7 @@ public final class NotanCard extends JPanel {
         int width = (int) Math.ceil(place.frame().getWidth() * scale);
         int height = (int) Math.max(1, Math.round(place.frame().getHeight() * scale));
         Study study = session.study();
-        reference.want(session.photograph()
+        reference.want(session.sight()
                 .flatMap(photo -> ReferenceLayer.Wanted.of(photo, study, session.thumbnail(), height, seenAs)));
         Graphics2D inside = (Graphics2D) g.create();
         inside.clip(place.frame());

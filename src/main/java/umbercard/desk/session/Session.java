@@ -39,6 +39,7 @@ public final class Session {
     private String shown;
     private Optional<Study> asIf = Optional.empty();
     private Optional<Picture> photograph = Optional.empty();
+    private Optional<Picture> firstSight = Optional.empty();
 
     /** Opens a study; without a file it is an untitled one. */
     public Session(Study study, Optional<Path> file) {
@@ -70,6 +71,7 @@ public final class Session {
         shown = firstShown(study);
         asIf = Optional.empty();
         photograph = Optional.empty();
+        firstSight = Optional.empty();
         tell(Change.STUDY, Change.SHOWN, Change.PHOTOGRAPH, Change.FILE);
     }
 
@@ -190,9 +192,23 @@ public final class Session {
         return photograph;
     }
 
+    /** What there is to see of the photograph: itself, or until it is decoded its first sight, much smaller. */
+    public Optional<Picture> sight() {
+        return photograph.or(() -> firstSight);
+    }
+
+    /** Puts a first sight of the photograph on the desk, unless the photograph itself is there already. */
+    public void firstSight(Picture small) {
+        if (photograph.isEmpty()) {
+            firstSight = Optional.of(small);
+            tell(Change.PHOTOGRAPH);
+        }
+    }
+
     /** Puts the decoded photograph on the desk, or takes it away. */
     public void photograph(Optional<Picture> decoded) {
         photograph = decoded;
+        firstSight = Optional.empty();
         tell(Change.PHOTOGRAPH);
     }
 }
