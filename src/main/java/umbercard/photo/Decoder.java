@@ -77,8 +77,8 @@ final class Decoder {
     private void requireFewEnough(ImageReader reader) throws IOException {
         long pixels = (long) reader.getWidth(0) * reader.getHeight(0);
         if (pixels > PhotoReader.MOST_PIXELS) {
-            throw new Trouble(Message.of(
-                    "photo.too-many", fileName, pixels / 1_000_000, PhotoReader.MOST_PIXELS / 1_000_000));
+            throw new Trouble(
+                    Message.of("photo.too-many", fileName, pixels / 1_000_000, PhotoReader.MOST_PIXELS / 1_000_000));
         }
     }
 
@@ -88,8 +88,7 @@ final class Decoder {
         LinearRows light = new LinearRows(form.getColorModel(), source.profile(), samples.getWidth());
         try (Reduction reduction = new Reduction(samples, light, meter)) {
             StripRaster raster = new StripRaster(samples, reduction);
-            Optional<Exception> failure =
-                    attempt(reader, new BufferedImage(form.getColorModel(), raster, false, null));
+            Optional<Exception> failure = attempt(reader, new BufferedImage(form.getColorModel(), raster, false, null));
             raster.end();
             return judged(reduction, raster.rows() < samples.getHeight(), failure);
         }
@@ -136,7 +135,8 @@ final class Decoder {
         int[] row = new int[raster.getWidth() * raster.getNumBands()];
         int rows = raster.getHeight();
         while (rows > 0
-                && Arrays.stream(raster.getPixels(0, rows - 1, raster.getWidth(), 1, row)).allMatch(i -> i == 0)) {
+                && Arrays.stream(raster.getPixels(0, rows - 1, raster.getWidth(), 1, row))
+                        .allMatch(i -> i == 0)) {
             rows--;
         }
         return rows;
@@ -150,7 +150,8 @@ final class Decoder {
         }
         boolean early = incomplete || failure.filter(Decoder::isEarlyEnd).isPresent();
         boolean nothing = Arrays.stream(picture.pixels()).allMatch(rgb -> rgb == picture.pixels()[0]);
-        if (nothing || !progress.takesPart(Message.of(early ? "photo.incomplete.shown" : "photo.broken.shown", fileName))) {
+        if (nothing
+                || !progress.takesPart(Message.of(early ? "photo.incomplete.shown" : "photo.broken.shown", fileName))) {
             throw refusal(failure.orElse(null));
         }
         return picture;

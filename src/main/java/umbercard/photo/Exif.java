@@ -54,8 +54,7 @@ final class Exif {
 
     private static Exif ofChunks(byte[] file) {
         try {
-            return new Exif(
-                    ImageMetadataReader.readMetadata(new ByteArrayInputStream(file), file.length), new byte[0]);
+            return new Exif(ImageMetadataReader.readMetadata(new ByteArrayInputStream(file), file.length), new byte[0]);
         } catch (ImageProcessingException | IOException unreadable) {
             LOG.log(Level.FINE, "the notes of a photograph could not be read", unreadable);
             return new Exif(new Metadata(), new byte[0]);
@@ -87,7 +86,7 @@ final class Exif {
     boolean isRaw() {
         return metadata.getDirectoriesOfType(ExifDirectoryBase.class).stream().anyMatch(directory -> {
             Integer samples = directory.getInteger(ExifDirectoryBase.TAG_PHOTOMETRIC_INTERPRETATION);
-            return directory.containsTag(DNG_VERSION) || samples != null && RAW_SAMPLES.contains(samples);
+            return directory.containsTag(DNG_VERSION) || (samples != null && RAW_SAMPLES.contains(samples));
         });
     }
 }

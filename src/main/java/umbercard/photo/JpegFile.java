@@ -48,7 +48,7 @@ final class JpegFile {
             } else if (marker == START_OF_SCAN) {
                 scan = at;
                 return;
-            } else if (marker <= 1 || marker >= 0xd0 && marker <= 0xd9) {
+            } else if (marker <= 1 || (marker >= 0xd0 && marker <= 0xd9)) {
                 at += 2;
             } else {
                 int end = at + 2 + unsignedShort(at + 2);
@@ -62,7 +62,7 @@ final class JpegFile {
     }
 
     private int unsignedShort(int at) {
-        return (bytes[at] & 0xff) << 8 | bytes[at + 1] & 0xff;
+        return (bytes[at] & 0xff) << 8 | (bytes[at + 1] & 0xff);
     }
 
     /** The frame header: the one of the kinds SOF0 to SOF15. */
@@ -141,8 +141,8 @@ final class JpegFile {
             plain.write(JFIF_HEAD, 0, JFIF_HEAD.length);
         }
         for (Segment segment : segments) {
-            boolean application = segment.marker >= 0xe0 && segment.marker <= 0xef || segment.marker == 0xfe;
-            if (!application || segment.marker == ADOBE && byAdobe) {
+            boolean application = (segment.marker >= 0xe0 && segment.marker <= 0xef) || segment.marker == 0xfe;
+            if (!application || (segment.marker == ADOBE && byAdobe)) {
                 plain.write(bytes, segment.start, segment.to - segment.start);
             }
         }

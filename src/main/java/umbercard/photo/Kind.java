@@ -22,15 +22,16 @@ enum Kind {
     BMP,
     GIF;
 
+    /** The detector takes many a TIFF file for the raw of one make, which is itself TIFF: its tags tell. */
     private static final Map<FileType, Kind> READ = Map.of(
             FileType.Jpeg, JPEG,
             FileType.Png, PNG,
             FileType.Tiff, TIFF,
+            FileType.Arw, TIFF,
             FileType.WebP, WEBP,
             FileType.Bmp, BMP,
             FileType.Gif, GIF);
     private static final Set<FileType> RAW = Set.of(
-            FileType.Arw,
             FileType.Crw,
             FileType.Cr2,
             FileType.Nef,

@@ -123,7 +123,8 @@ final class LinearRows {
 
     /** The strip as an image whose pixels can be asked for as sRGB at little cost. */
     private BufferedImage packed(Raster strip) {
-        WritableRaster writable = strip instanceof WritableRaster given ? given : strip.createCompatibleWritableRaster();
+        WritableRaster writable =
+                strip instanceof WritableRaster given ? given : strip.createCompatibleWritableRaster();
         if (!writable.equals(strip)) {
             writable.setRect(strip);
         }
@@ -131,8 +132,7 @@ final class LinearRows {
         if (!(model instanceof ComponentColorModel)) {
             return image;
         }
-        BufferedImage srgb =
-                new BufferedImage(strip.getWidth(), strip.getHeight(), BufferedImage.TYPE_INT_ARGB);
+        BufferedImage srgb = new BufferedImage(strip.getWidth(), strip.getHeight(), BufferedImage.TYPE_INT_ARGB);
         new ColorConvertOp(null).filter(image, srgb);
         return srgb;
     }

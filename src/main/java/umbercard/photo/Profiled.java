@@ -95,7 +95,7 @@ final class Profiled {
         WritableRaster srgb = convert(colors, 3);
         for (int i = 0; i < size; i++) {
             int[] rgb = srgb.getPixel(i, 0, new int[3]);
-            argb[i] = argb[i] & 0xff000000 | rgb[0] << 16 | rgb[1] << 8 | rgb[2];
+            argb[i] = (argb[i] & 0xff000000) | (rgb[0] << 16) | (rgb[1] << 8) | rgb[2];
         }
         return new IndexColorModel(palette.getPixelSize(), size, argb, 0, palette.hasAlpha(), -1, DataBuffer.TYPE_BYTE);
     }
@@ -104,9 +104,10 @@ final class Profiled {
         int count = colors == 1 ? 256 : LEVELS * LEVELS * LEVELS;
         WritableRaster tried = Raster.createInterleavedRaster(DataBuffer.TYPE_BYTE, count, 1, colors, null);
         for (int i = 0; i < count; i++) {
-            tried.setPixel(i, 0, colors == 1 ? new int[] {i} : new int[] {
-                level(i), level(i / LEVELS), level(i / LEVELS / LEVELS)
-            });
+            tried.setPixel(
+                    i,
+                    0,
+                    colors == 1 ? new int[] {i} : new int[] {level(i), level(i / LEVELS), level(i / LEVELS / LEVELS)});
         }
         WritableRaster srgb = convert(tried, colors);
         for (int i = 0; i < count; i++) {

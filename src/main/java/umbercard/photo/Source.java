@@ -83,7 +83,11 @@ final class Source {
         if (jpegComponents == 3) {
             // In the order the decoder makes them, so that a row is copied as one piece.
             return ImageTypeSpecifier.createInterleaved(
-                    ColorSpace.getInstance(ColorSpace.CS_sRGB), new int[] {0, 1, 2}, DataBuffer.TYPE_BYTE, false, false);
+                    ColorSpace.getInstance(ColorSpace.CS_sRGB),
+                    new int[] {0, 1, 2},
+                    DataBuffer.TYPE_BYTE,
+                    false,
+                    false);
         }
         if (jpegComponents == 1) {
             return ImageTypeSpecifier.createGrayscale(8, DataBuffer.TYPE_BYTE, false);

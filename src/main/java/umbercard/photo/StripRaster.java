@@ -63,7 +63,9 @@ final class StripRaster extends WritableRaster {
 
     @Override
     public void setPixel(int x, int y, int[] samples) {
-        strip.setPixel(x, place(y), samples);
+        // First the place: it may bring the next strip.
+        int row = place(y);
+        strip.setPixel(x, row, samples);
     }
 
     /** The row of the strip that stands for a row of the picture; a full strip is handed on before the next is begun. */
