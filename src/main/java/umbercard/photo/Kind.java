@@ -31,14 +31,9 @@ enum Kind {
             FileType.WebP, WEBP,
             FileType.Bmp, BMP,
             FileType.Gif, GIF);
-    private static final Set<FileType> RAW = Set.of(
-            FileType.Crw,
-            FileType.Cr2,
-            FileType.Nef,
-            FileType.Orf,
-            FileType.Raf,
-            FileType.Rw2,
-            FileType.Crx);
+
+    private static final Set<FileType> RAW =
+            Set.of(FileType.Crw, FileType.Cr2, FileType.Nef, FileType.Orf, FileType.Raf, FileType.Rw2, FileType.Crx);
     private static final Set<FileType> OTHER_PICTURES =
             Set.of(FileType.Psd, FileType.Ico, FileType.Pcx, FileType.Eps, FileType.Pdf);
     private static final Set<String> RAW_SUFFIXES =
