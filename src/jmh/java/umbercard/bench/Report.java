@@ -34,6 +34,7 @@ final class Report {
         report.press();
         report.errors(results.resolve("errors.json"));
         report.frames(results.resolve("frames.json"));
+        report.page.append(DecodeReport.of(results.resolve("decode.json")));
         Files.createDirectories(into.resolve("images"));
         Files.writeString(into.resolve("benchmarks.md"), report.page);
         Files.writeString(into.resolve("images").resolve("drag-cost.svg"), report.plot());

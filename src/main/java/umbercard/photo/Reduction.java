@@ -33,7 +33,7 @@ final class Reduction implements StripRaster.Taker, AutoCloseable {
     private final SampleModel samples;
     private final Meter meter;
     private final LinearRows light;
-    private final AreaAverage average;
+    private AreaAverage average;
     private CompletableFuture<Void> done = CompletableFuture.completedFuture(null);
     private int made;
     private int taken;
@@ -47,11 +47,18 @@ final class Reduction implements StripRaster.Taker, AutoCloseable {
         this.samples = samples;
         this.meter = meter;
         this.light = light;
+        average = begun();
+    }
+
+    private AreaAverage begun() {
         int width = samples.getWidth();
         int height = samples.getHeight();
         double scale = Math.min(1, (double) PhotoReader.LONG_SIDE / Math.max(width, height));
-        average = new AreaAverage(width, height, Math.max(1, (int) Math.round(scale * width)), Math.max(1, (int)
-                Math.round(scale * height)));
+        return new AreaAverage(
+                width,
+                height,
+                Math.max(1, (int) Math.round(scale * width)),
+                Math.max(1, (int) Math.round(scale * height)));
     }
 
     /** How many rows a strip has. */
@@ -76,9 +83,10 @@ final class Reduction implements StripRaster.Taker, AutoCloseable {
 
     @Override
     public void take(WritableRaster strip, int rows) {
+        AreaAverage into = average;
         done = done.thenRunAsync(
                 () -> {
-                    light.feed(strip, rows, average);
+                    light.feed(strip, rows, into);
                     blanks.add(strip);
                 },
                 worker);
@@ -88,6 +96,13 @@ final class Reduction implements StripRaster.Taker, AutoCloseable {
         }
         taken += rows;
         meter.rows((double) taken / samples.getHeight());
+    }
+
+    @Override
+    public void again() {
+        finish();
+        average = begun();
+        taken = 0;
     }
 
     /** Takes the first rows of a picture that stands in memory whole. */

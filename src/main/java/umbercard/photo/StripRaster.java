@@ -9,7 +9,8 @@ import java.awt.image.WritableRaster;
 
 /**
  * What a decoder takes for the whole picture it writes row after row, from the top: a strip of rows at a time is kept and
- * handed on when it is full, so that the whole picture never stands in memory.
+ * handed on when it is full, so that the whole picture never stands in memory. Where the rows come in several passes, each
+ * pass begins anew.
  */
 final class StripRaster extends WritableRaster {
     /** Where full strips go, and empty ones come from. */
@@ -19,6 +20,9 @@ final class StripRaster extends WritableRaster {
 
         /** A strip whose first {@code rows} rows are filled. */
         void take(WritableRaster strip, int rows);
+
+        /** All rows come again, better than before: what was taken so far counts no more. */
+        void again();
     }
 
     private final Taker taker;
@@ -70,8 +74,10 @@ final class StripRaster extends WritableRaster {
 
     /** The row of the strip that stands for a row of the picture; a full strip is handed on before the next is begun. */
     private int place(int y) {
-        if (y < top) {
-            throw new IllegalStateException("row " + y + " comes again after row " + (rows() - 1));
+        if (y < top || (y == 0 && rows > 1)) {
+            taker.again();
+            top = 0;
+            rows = 0;
         }
         while (y >= top + stripHeight) {
             taker.take(strip, stripHeight);

@@ -180,6 +180,19 @@ class PhotoFormatsTest {
         return out.toByteArray();
     }
 
+    /** A decoder gives a progressive photograph in several passes: the last one counts, in every strip. */
+    @Test
+    void readsALargeProgressivePhotographAsAPlainOne() throws IOException {
+        BufferedImage image = Photographs.image(
+                Photographs.picture(700, 900, (x, y) -> (x * 255 / 700) << 16 | (y * 255 / 900) << 8 | (x * y & 63)),
+                BufferedImage.TYPE_INT_RGB);
+        int[] plain = PhotoReader.read("plain.jpg", Photographs.bytes(image, "jpeg", 0.9f, false), Progress.NONE)
+                .pixels();
+        assertThat(PhotoReader.read("laced.jpg", Photographs.bytes(image, "jpeg", 0.9f, true), Progress.NONE)
+                        .pixels())
+                .isEqualTo(plain);
+    }
+
     /** With no marker at all, three components of one size are YCbCr to the Independent JPEG Group's decoder; so they are here. */
     @Test
     void readsJpegWithoutAnyMarker() throws IOException {
