@@ -21,8 +21,10 @@ final class DecodeReport {
         }
         List<Decoded> all = new ObjectMapper().readValue(file.toFile(), new TypeReference<>() {});
         StringBuilder part = new StringBuilder("\n## Reading a photograph\n\n");
-        part.append("From the bytes of a JPEG to a picture of 2000 pixels, all ways in turn on the same bytes; least / median,\n");
-        part.append("and how many times the median of the toolkit's decoder alone. Ours averages in linear light, ImageJ in\n");
+        part.append(
+                "From the bytes of a JPEG to a picture of 2000 pixels, all ways in turn on the same bytes; least / median,\n");
+        part.append(
+                "and how many times the median of the toolkit's decoder alone. Ours averages in linear light, ImageJ in\n");
         part.append("gamma space.\n\n");
         part.append("| file | way | ms | of the bare decode |\n| --- | --- | --- | --- |\n");
         for (Decoded one : all) {

@@ -53,13 +53,12 @@ final class DecodeTimes {
 
         private int run(Path path, byte[] file, int width, int height) throws IOException {
             return switch (this) {
-                case WORKING_PICTURE -> PhotoReader.read("bench.jpg", file, Progress.NONE)
-                        .width();
+                case WORKING_PICTURE ->
+                    PhotoReader.read("bench.jpg", file, Progress.NONE).width();
                 case BARE -> bare(file).getWidth();
                 case IMAGEJ -> {
-                    ImageProcessor whole = new Opener()
-                            .openImage(path.toString())
-                            .getProcessor();
+                    ImageProcessor whole =
+                            new Opener().openImage(path.toString()).getProcessor();
                     whole.setInterpolationMethod(ImageProcessor.BILINEAR);
                     yield whole.resize(width, height, true).getWidth();
                 }

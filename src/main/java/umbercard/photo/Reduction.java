@@ -54,11 +54,8 @@ final class Reduction implements StripRaster.Taker, AutoCloseable {
         int width = samples.getWidth();
         int height = samples.getHeight();
         double scale = Math.min(1, (double) PhotoReader.LONG_SIDE / Math.max(width, height));
-        return new AreaAverage(
-                width,
-                height,
-                Math.max(1, (int) Math.round(scale * width)),
-                Math.max(1, (int) Math.round(scale * height)));
+        return new AreaAverage(width, height, Math.max(1, (int) Math.round(scale * width)), Math.max(1, (int)
+                Math.round(scale * height)));
     }
 
     /** How many rows a strip has. */

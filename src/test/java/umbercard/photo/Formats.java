@@ -12,7 +12,7 @@ import java.util.zip.Deflater;
 import umbercard.picture.Picture;
 
 /** Files of several formats made by hand for the tests, so that they carry what the writers at hand cannot write. */
-final class Formats {
+public final class Formats {
     private Formats() {}
 
     /** EXIF data that hold the orientation alone: TIFF 6.0, tag 0x0112, SHORT. */
@@ -129,7 +129,7 @@ final class Formats {
      * A JPEG as a camera writes it: EXIF with an orientation and a small JPEG beside the large one (CIPA DC-008, 4.5.8, in
      * the second directory).
      */
-    static byte[] withThumbnail(byte[] jpeg, byte[] small, int orientation) throws IOException {
+    public static byte[] withThumbnail(byte[] jpeg, byte[] small, int orientation) throws IOException {
         int second = 8 + 2 + 12 + 4;
         int start = second + 2 + 3 * 12 + 4;
         ByteBuffer exif = ByteBuffer.allocate(6 + start + small.length);

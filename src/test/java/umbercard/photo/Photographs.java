@@ -21,10 +21,10 @@ import javax.imageio.ImageWriter;
 import umbercard.picture.Picture;
 
 /** Photographs made for the tests, and their bytes. */
-final class Photographs {
+public final class Photographs {
     private Photographs() {}
 
-    static Picture picture(int width, int height, IntBinaryOperator rgb) {
+    public static Picture picture(int width, int height, IntBinaryOperator rgb) {
         int[] pixels = new int[width * height];
         for (int i = 0; i < pixels.length; i++) {
             pixels[i] = rgb.applyAsInt(i % width, i / width);
@@ -47,7 +47,7 @@ final class Photographs {
         return bytes(image(picture, BufferedImage.TYPE_INT_RGB), "png", 1, false);
     }
 
-    static byte[] jpeg(Picture picture) throws IOException {
+    public static byte[] jpeg(Picture picture) throws IOException {
         return bytes(image(picture, BufferedImage.TYPE_INT_RGB), "jpeg", 0.95f, false);
     }
 

@@ -13,6 +13,7 @@ import umbercard.model.Study;
 import umbercard.model.Surface;
 import umbercard.model.Thumbnail;
 import umbercard.model.edit.Edits;
+import umbercard.picture.Picture;
 import umbercard.words.Message;
 
 class SessionTest {
@@ -88,5 +89,27 @@ class SessionTest {
         session.saved(during, study, study, FILE);
         assertThat(session.file()).isEmpty();
         assertThat(session.study().title()).isEqualTo("other");
+    }
+
+    @Test
+    void aFirstSightIsSeenUntilThePhotographIsThere() {
+        session.listen(told::add);
+        Picture small = new Picture(1, 1, new int[] {1});
+        Picture whole = new Picture(1, 1, new int[] {2});
+        session.firstSight(small);
+        assertThat(session.sight()).contains(small);
+        assertThat(session.photograph()).isEmpty();
+        session.photograph(Optional.of(whole));
+        assertThat(session.sight()).contains(whole);
+        session.firstSight(small);
+        assertThat(session.sight()).contains(whole);
+        assertThat(told).containsExactly(Change.PHOTOGRAPH, Change.PHOTOGRAPH);
+    }
+
+    @Test
+    void aFirstSightBelongsToItsStudy() {
+        session.firstSight(new Picture(1, 1, new int[] {1}));
+        session.open(study("other"), Optional.empty());
+        assertThat(session.sight()).isEmpty();
     }
 }
