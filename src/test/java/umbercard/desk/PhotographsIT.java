@@ -82,7 +82,7 @@ class PhotographsIT extends OnDesk {
         find(Arrays.copyOf(whole, whole.length * 2 / 3));
         assertThat(seen).endsWith(640);
         JOptionPaneFixture told = JOptionPaneFinder.findOptionPane().using(robot());
-        assertThat(told.target().getMessage().toString()).contains("hill.jpg breaks off before its end");
+        assertThat(AtDesk.sentence(told)).contains("hill.jpg breaks off before its end");
         told.okButton().click();
     }
 }

@@ -21,6 +21,7 @@ import javax.imageio.ImageIO;
 import javax.imageio.ImageTypeSpecifier;
 import javax.imageio.ImageWriteParam;
 import javax.imageio.ImageWriter;
+import javax.imageio.metadata.IIOMetadataNode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -151,9 +152,10 @@ class PhotoFormatsTest {
         assertThat(PhotoReader.read("gray.jpg", Photographs.bytes(gray, "jpeg", 1, true), Progress.NONE)
                         .rgb(30, 30))
                 .isEqualTo(0x646464);
-        assertThat(PhotoReader.read("laced.png", interlaced(NOISE), Progress.NONE)
+        Picture large = Photographs.noise(700, 500, 6);
+        assertThat(PhotoReader.read("laced.png", interlaced(large), Progress.NONE)
                         .pixels())
-                .isEqualTo(NOISE.pixels());
+                .isEqualTo(large.pixels());
     }
 
     private static int[] filled(int length, int value) {
@@ -196,7 +198,7 @@ class PhotoFormatsTest {
     /** With no marker at all, three components of one size are YCbCr to the Independent JPEG Group's decoder; so they are here. */
     @Test
     void readsJpegWithoutAnyMarker() throws IOException {
-        byte[] file = Photographs.jpeg(Photographs.picture(32, 32, (x, y) -> 0xc04020));
+        byte[] file = ofOneSize(Photographs.picture(32, 32, (x, y) -> 0xc04020));
         byte[] bare = new byte[file.length - 18];
         System.arraycopy(file, 0, bare, 0, 2);
         System.arraycopy(file, 20, bare, 2, bare.length - 2);
@@ -204,6 +206,27 @@ class PhotoFormatsTest {
         int rgb = PhotoReader.read("bare.jpg", bare, Progress.NONE).rgb(16, 16);
         assertThat(rgb >> 16).isCloseTo(0xc0, within(4));
         assertThat(rgb & 0xff).isCloseTo(0x20, within(4));
+    }
+
+    /** A JPEG whose components all have as many samples. */
+    private static byte[] ofOneSize(Picture picture) throws IOException {
+        ImageWriter writer = ImageIO.getImageWritersByFormatName("jpeg").next();
+        BufferedImage image = Photographs.image(picture, BufferedImage.TYPE_INT_RGB);
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try (var stream = ImageIO.createImageOutputStream(out)) {
+            var notes = writer.getDefaultImageMetadata(new ImageTypeSpecifier(image), writer.getDefaultWriteParam());
+            var tree = (IIOMetadataNode) notes.getAsTree(notes.getNativeMetadataFormatName());
+            var luma =
+                    (IIOMetadataNode) tree.getElementsByTagName("componentSpec").item(0);
+            luma.setAttribute("HsamplingFactor", "1");
+            luma.setAttribute("VsamplingFactor", "1");
+            notes.setFromTree(notes.getNativeMetadataFormatName(), tree);
+            writer.setOutput(stream);
+            writer.write(null, new IIOImage(image, List.of(), notes), null);
+        } finally {
+            writer.dispose();
+        }
+        return out.toByteArray();
     }
 
     @ParameterizedTest
