@@ -1,6 +1,8 @@
 package umbercard.photo;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -25,6 +27,7 @@ public final class PhotoReader {
     public static final long MOST_PIXELS = 250_000_000;
 
     private static final long MOST_BYTES = 1L << 29;
+    private static final int PIECE = 1 << 18;
 
     private PhotoReader() {}
 
@@ -37,7 +40,7 @@ public final class PhotoReader {
      * @throws IllegalStateException on the event thread
      */
     public static Picture read(Path file, Progress progress) throws Trouble {
-        return read(file.toString(), bytes(file), progress);
+        return read(file.toString(), bytes(file, progress), progress);
     }
 
     /**
@@ -47,6 +50,10 @@ public final class PhotoReader {
      * @throws IllegalStateException on the event thread
      */
     public static byte[] bytes(Path file) throws Trouble {
+        return bytes(file, Progress.NONE);
+    }
+
+    private static byte[] bytes(Path file, Progress progress) throws Trouble {
         EventThread.refuse("reading a photograph");
         String name = file.toString();
         try {
@@ -56,13 +63,28 @@ public final class PhotoReader {
             if (Files.size(file) > MOST_BYTES) {
                 throw new Trouble(Message.of("photo.too-large", name));
             }
-            return Files.readAllBytes(file);
+            return taken(file, progress);
         } catch (Trouble trouble) {
             throw trouble;
         } catch (NoSuchFileException missing) {
             throw new Trouble(Message.of("photo.missing", name), missing);
         } catch (IOException failure) {
             throw new Trouble(Message.of("photo.unreadable", name), failure);
+        }
+    }
+
+    /** Piece by piece, since a file may lie at the far end of a slow network, and the painter may not want to wait. */
+    private static byte[] taken(Path file, Progress progress) throws IOException {
+        try (InputStream in = Files.newInputStream(file)) {
+            ByteArrayOutputStream all = new ByteArrayOutputStream((int) Files.size(file));
+            byte[] piece = new byte[PIECE];
+            for (int count = in.read(piece); count >= 0; count = in.read(piece)) {
+                if (progress.stopped()) {
+                    throw new CancellationException("reading a photograph was stopped");
+                }
+                all.write(piece, 0, count);
+            }
+            return all.toByteArray();
         }
     }
 

@@ -8,6 +8,8 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Random;
+import java.util.concurrent.CancellationException;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -89,5 +91,56 @@ class PartOfAPhotographTest {
         assertThatThrownBy(() -> PhotoReader.read("head.jpg", Arrays.copyOf(whole, 60), new Taking()))
                 .isInstanceOf(Trouble.class)
                 .hasMessageContaining("copy the photograph again");
+    }
+
+    static Stream<byte[]> ofEveryKind() throws IOException {
+        BufferedImage image = Photographs.image(SCENE, BufferedImage.TYPE_INT_RGB);
+        BufferedImage few = Photographs.image(SCENE, BufferedImage.TYPE_BYTE_INDEXED);
+        return Stream.concat(
+                files(),
+                Stream.of(
+                        Photographs.bytes(image, "jpeg", 0.95f, true),
+                        Photographs.bytes(image, "bmp", 1, false),
+                        Photographs.bytes(few, "gif", 1, false),
+                        Photographs.bytes(image, "tiff", 1, false),
+                        Photographs.resource("soft.webp"),
+                        Photographs.resource("cmyk.jpg")));
+    }
+
+    /** Whatever is wrong with a file: a picture, or one sentence. */
+    @ParameterizedTest
+    @MethodSource("ofEveryKind")
+    void noDamageDoesMoreThanThat(byte[] whole) {
+        Random random = new Random(7);
+        for (int i = 0; i < 25; i++) {
+            byte[] file = Arrays.copyOf(whole, 30 + random.nextInt(whole.length - 30));
+            for (int k = random.nextInt(4); k > 0; k--) {
+                file[random.nextInt(file.length)] = (byte) random.nextInt();
+            }
+            try {
+                assertThat(PhotoReader.read("file", file, new Taking()).width()).isPositive();
+            } catch (Trouble said) {
+                assertThat(said).hasMessageContaining("file ");
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("ofEveryKind")
+    void everyKindCanBeStopped(byte[] whole) {
+        Progress impatient = new Progress() {
+            private double last;
+
+            @Override
+            public void at(double share) {
+                last = share;
+            }
+
+            @Override
+            public boolean stopped() {
+                return last > 0.5;
+            }
+        };
+        assertThatThrownBy(() -> PhotoReader.read("file", whole, impatient)).isInstanceOf(CancellationException.class);
     }
 }
