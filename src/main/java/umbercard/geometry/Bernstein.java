@@ -54,7 +54,7 @@ record Bernstein(double a, double b, double c, double d) {
                 .toArray();
     }
 
-    /** The place between two others of different sign, the last bit or two excepted. */
+    /** Where the sign changes between two places: of the last two that are told apart the one nearer to zero. */
     double zero(double from, double to, boolean rising) {
         double low = from;
         double high = to;
@@ -65,6 +65,6 @@ record Bernstein(double a, double b, double c, double d) {
                 low = middle;
             }
         }
-        return high;
+        return Math.abs(at(low)) < Math.abs(at(high)) ? low : high;
     }
 }
