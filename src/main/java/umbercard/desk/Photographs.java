@@ -48,6 +48,25 @@ final class Photographs {
         session.photograph(Optional.of(picture));
     }
 
+    /** Where the photograph on the desk comes from. */
+    PhotographSource source() {
+        return source;
+    }
+
+    /** Decodes and shows a photograph that was on the desk before, or takes away the one that is. */
+    void showAgain(PhotographSource from) {
+        if (from instanceof Carried carried) {
+            show(carried);
+        } else if (from instanceof InFile inFile) {
+            Path file = inFile.file();
+            decode(from, String.valueOf(file.getFileName()), () -> PhotoReader.bytes(file));
+        } else {
+            source = from;
+            session.photograph(Optional.empty());
+            session.file().ifPresent(file -> find(session.study(), file));
+        }
+    }
+
     /** Decodes and shows a photograph that the program carries. */
     void show(Carried carried) {
         decode(carried, carried.name(), () -> carried.bytes().all());
@@ -104,7 +123,8 @@ final class Photographs {
         }
     }
 
-    private static Progress progress(Task task) {
+    /** Tells the task how far reading is, and stops when it is. */
+    static Progress progress(Task task) {
         return new Progress() {
             @Override
             public void at(double share) {

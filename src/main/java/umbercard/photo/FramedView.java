@@ -1,7 +1,9 @@
 package umbercard.photo;
 
+import umbercard.geometry.Point;
 import umbercard.kernel.EventThread;
 import umbercard.model.Frame;
+import umbercard.model.Framing;
 import umbercard.picture.Picture;
 
 /**
@@ -14,6 +16,12 @@ public final class FramedView {
 
     private static final int CHUNK = 32;
 
+    /** Samples each way in a pixel that the photograph's border crosses, so that a tilted border is no stair. */
+    private static final int AT_BORDER = 4;
+
+    /** What rounding may put beyond the border, in pixels. */
+    private static final double ROUNDING = 1e-6;
+
     private final Picture photograph;
     private final int samples;
     private final double originX;
@@ -22,23 +30,27 @@ public final class FramedView {
     private final double acrossY;
     private final double downX;
     private final double downY;
+    private final double reachX;
+    private final double reachY;
     private float red;
     private float green;
     private float blue;
 
     private FramedView(Picture photograph, Frame frame, double ratio, int width, int height) {
         this.photograph = photograph;
-        double unit = frame.height() * photograph.height();
-        double turn = Math.toRadians(frame.tilt());
-        double side = (frame.mirrored() ? -1 : 1) * unit * ratio;
-        // Counter-clockwise as seen, while y runs down.
-        acrossX = side * StrictMath.cos(turn) / width;
-        acrossY = -side * StrictMath.sin(turn) / width;
-        downX = unit * StrictMath.sin(turn) / height;
-        downY = unit * StrictMath.cos(turn) / height;
-        originX = frame.center().x() * photograph.width() - (width * acrossX + height * downX) / 2;
-        originY = frame.center().y() * photograph.height() - (width * acrossY + height * downY) / 2;
+        Framing plane = new Framing(photograph.ratio(), ratio);
+        Point origin = plane.onPhotograph(frame, new Point(0, 0));
+        Point right = plane.onPhotograph(frame, new Point(ratio, 0));
+        Point low = plane.onPhotograph(frame, new Point(0, 1));
+        originX = origin.x() * photograph.width();
+        originY = origin.y() * photograph.height();
+        acrossX = (right.x() - origin.x()) * photograph.width() / width;
+        acrossY = (right.y() - origin.y()) * photograph.height() / width;
+        downX = (low.x() - origin.x()) * photograph.width() / height;
+        downY = (low.y() - origin.y()) * photograph.height() / height;
         double scale = Math.max(Math.hypot(acrossX, acrossY), Math.hypot(downX, downY));
+        reachX = (Math.abs(acrossX) + Math.abs(downX)) / 2;
+        reachY = (Math.abs(acrossY) + Math.abs(downY)) / 2;
         samples = Math.max(1, (int) Math.ceil(scale - 1e-6));
     }
 
@@ -72,6 +84,10 @@ public final class FramedView {
     }
 
     private int pixel(int x, int y) {
+        int samples = samplesIn(originX + (x + 0.5) * acrossX + (y + 0.5) * downX, originY + (x + 0.5) * acrossY + (y + 0.5) * downY);
+        if (samples == 0) {
+            return BARE_CARD;
+        }
         red = 0;
         green = 0;
         blue = 0;
@@ -84,6 +100,17 @@ public final class FramedView {
         }
         float part = 1f / (samples * samples);
         return LinearLight.rgbOf(red * part, green * part, blue * part);
+    }
+
+    /** Samples each way in a pixel about that place: none beyond the photograph, more where its border crosses the pixel. */
+    private int samplesIn(double x, double y) {
+        double beyondX = Math.max(-x, x - photograph.width());
+        double beyondY = Math.max(-y, y - photograph.height());
+        if (beyondX >= reachX || beyondY >= reachY) {
+            return 0;
+        }
+        boolean within = beyondX <= ROUNDING - reachX && beyondY <= ROUNDING - reachY;
+        return within ? samples : Math.max(samples, AT_BORDER);
     }
 
     /** Adds the light at a place of the photograph, its pixels being one unit wide. */
