@@ -45,7 +45,7 @@ final class CardColumn extends JPanel {
         add(bench.facts(), "cell 0 2, growx 0, wmin 0");
         bench.listen(this::follow);
         follow();
-        show(false);
+        put(false);
     }
 
     private JToggleButton framing() {
@@ -79,7 +79,7 @@ final class CardColumn extends JPanel {
     /** Shows the photograph to be framed, if there is one, or the card again, and gives it the keys. */
     void frame(boolean wanted) {
         boolean framing = wanted && bench.isPossible();
-        show(framing);
+        put(framing);
         if (framing) {
             bench.begin();
         } else {
@@ -88,7 +88,7 @@ final class CardColumn extends JPanel {
         }
     }
 
-    private void show(boolean framing) {
+    private void put(boolean framing) {
         word.setSelected(framing);
         ofCard.forEach(part -> part.setVisible(!framing));
         ofFraming.forEach(part -> part.setVisible(framing));

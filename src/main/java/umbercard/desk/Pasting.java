@@ -51,7 +51,8 @@ final class Pasting {
 
     /** What the system's clipboard holds. */
     static Optional<Transferable> systemClipboard() {
-        return Optional.ofNullable(Toolkit.getDefaultToolkit().getSystemClipboard().getContents(null));
+        return Optional.ofNullable(
+                Toolkit.getDefaultToolkit().getSystemClipboard().getContents(null));
     }
 
     /** Takes what is on the clipboard. */

@@ -99,9 +99,8 @@ final class StudyFiles {
     /** Asks what to do with a photograph that was pasted or dropped: begin a study, or replace the photograph of this one. */
     void arrived(Pasting.Arrived photograph) {
         boolean begins = session.study().thumbnails().isEmpty();
-        int answer = begins
-                ? 0
-                : telling.ask("desk.paste.ask", "desk.paste.begin", "desk.paste.replace", "desk.cancel");
+        int answer =
+                begins ? 0 : telling.ask("desk.paste.ask", "desk.paste.begin", "desk.paste.replace", "desk.cancel");
         if (answer == 0) {
             leaving(() -> NewStudy.ask(choosing.window(), photograph.name(), photograph.picture())
                     .ifPresent(study -> {

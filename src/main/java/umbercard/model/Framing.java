@@ -57,7 +57,8 @@ public record Framing(double photographRatio, double frameRatio) {
     /** Whether no part of the frame reaches beyond the photograph. */
     public boolean isInside(Frame frame) {
         Point reach = reach(frame);
-        return isBetween(reach.x(), frame.center().x()) && isBetween(reach.y(), frame.center().y());
+        return isBetween(reach.x(), frame.center().x())
+                && isBetween(reach.y(), frame.center().y());
     }
 
     private static boolean isBetween(double reach, double center) {
@@ -91,8 +92,7 @@ public record Framing(double photographRatio, double frameRatio) {
     public Frame scaled(Frame frame, Point about, double factor) {
         double largest = largest().height();
         double height = Math.max(LEAST * largest, Math.min(MOST * largest, factor * frame.height()));
-        return new Frame(
-                about.toward(frame.center(), height / frame.height()), height, frame.tilt(), frame.mirrored());
+        return new Frame(about.toward(frame.center(), height / frame.height()), height, frame.tilt(), frame.mirrored());
     }
 
     /**

@@ -84,7 +84,8 @@ public final class FramedView {
     }
 
     private int pixel(int x, int y) {
-        int samples = samplesIn(originX + (x + 0.5) * acrossX + (y + 0.5) * downX, originY + (x + 0.5) * acrossY + (y + 0.5) * downY);
+        int samples = samplesIn(
+                originX + (x + 0.5) * acrossX + (y + 0.5) * downX, originY + (x + 0.5) * acrossY + (y + 0.5) * downY);
         if (samples == 0) {
             return BARE_CARD;
         }

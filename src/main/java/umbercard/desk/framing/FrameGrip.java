@@ -12,6 +12,9 @@ interface FrameGrip {
     /** Tilts under this many degrees are meant to be upright. */
     double NEARLY_UPRIGHT = 0.25;
 
+    /** What the view showed when it was taken hold of. */
+    Sight sight();
+
     /** The frame when the hand is at {@code at}. */
     Frame to(Point at);
 
@@ -28,7 +31,8 @@ interface FrameGrip {
     static FrameGrip at(Point at, boolean turning, Framing framing, Frame frame, Sight sight, boolean inside) {
         if (!turning) {
             double right = framing.frameRatio();
-            for (Point corner : new Point[] {new Point(0, 0), new Point(right, 0), new Point(right, 1), new Point(0, 1)}) {
+            for (Point corner :
+                    new Point[] {new Point(0, 0), new Point(right, 0), new Point(right, 1), new Point(0, 1)}) {
                 Point seen = sight.onScreen(framing.onPhotograph(frame, corner));
                 if (seen.distance(at) <= REACH) {
                     return new Corner(framing, frame, sight, inside, corner, at);
@@ -89,7 +93,8 @@ interface FrameGrip {
         public Frame to(Point at) {
             Point middle = sight.onScreen(from.center());
             double turn = Math.toDegrees(angle(middle, at) - angle(middle, taken));
-            // The photograph goes with the hand, so the frame goes the other way on it; in a mirror it is seen to do both.
+            // The photograph goes with the hand, so the frame goes the other way on it; in a mirror it is seen to do
+            // both.
             double tilt = from.tilt() + (from.mirrored() ? turn : -turn);
             Frame turned = framing.turnedTo(from, tilt);
             Frame meant = Math.abs(turned.tilt()) < NEARLY_UPRIGHT ? turned.withTilt(0) : turned;

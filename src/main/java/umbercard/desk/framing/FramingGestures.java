@@ -94,7 +94,8 @@ final class FramingGestures {
     private final class Keys extends KeyAdapter {
         @Override
         public void keyPressed(KeyEvent event) {
-            if ((event.getModifiersEx() & (InputEvent.CTRL_DOWN_MASK | InputEvent.META_DOWN_MASK)) == 0 && take(event)) {
+            if ((event.getModifiersEx() & (InputEvent.CTRL_DOWN_MASK | InputEvent.META_DOWN_MASK)) == 0
+                    && take(event)) {
                 event.consume();
             }
         }

@@ -104,7 +104,12 @@ final class FramingPainter {
     /** The horizon as it is being marked. */
     static void marking(Graphics2D g, HorizonMarking marking) {
         marking.first().ifPresent(from -> {
-            line(g, new Line2D.Double(from.x(), from.y(), marking.at().x(), marking.at().y()), 1, 0);
+            line(
+                    g,
+                    new Line2D.Double(
+                            from.x(), from.y(), marking.at().x(), marking.at().y()),
+                    1,
+                    0);
             cross(g, from);
         });
         cross(g, marking.at());

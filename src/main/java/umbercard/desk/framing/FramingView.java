@@ -88,7 +88,9 @@ final class FramingView extends JPanel {
     /** Begins to mark the photograph's own horizon, or leaves it. */
     void mark(boolean wanted) {
         if (wanted != marking.isPresent()) {
-            marking = wanted ? Optional.of(new HorizonMarking(new Point(getWidth() / 3.0, getHeight() / 2.0))) : Optional.empty();
+            marking = wanted
+                    ? Optional.of(new HorizonMarking(new Point(getWidth() / 3.0, getHeight() / 2.0)))
+                    : Optional.empty();
             finder.tell();
             repaint();
         }
@@ -107,7 +109,8 @@ final class FramingView extends JPanel {
     /** What the view shows now; it rests while the hand holds the frame, but for turning with it. */
     Optional<Sight> sight() {
         if (grip.isPresent() && grip.get() instanceof FrameGrip.Turn turn) {
-            double turned = finder.seen().map(Frame::tilt).orElse(turn.from().tilt()) - turn.from().tilt();
+            double turned = finder.seen().map(Frame::tilt).orElse(turn.from().tilt())
+                    - turn.from().tilt();
             return Optional.of(turn.sight().turned(turn.from().center(), turned));
         }
         return grip.map(FrameGrip::sight)
@@ -185,7 +188,9 @@ final class FramingView extends JPanel {
         session.photograph().ifPresent(picture -> layer.paint(inside, picture, sight, rows));
         inside.dispose();
         FramingPainter.leaveOut(g, photograph, frame);
-        session.thumbnail().filter(thumbnail -> !thumbnail.marks().isEmpty()).ifPresent(thumbnail -> paintMarks(g, thumbnail, frame));
+        session.thumbnail()
+                .filter(thumbnail -> !thumbnail.marks().isEmpty())
+                .ifPresent(thumbnail -> paintMarks(g, thumbnail, frame));
         FramingPainter.border(g, frame);
         finder.ownHorizon().filter(line -> marking.isEmpty()).ifPresent(line -> FramingPainter.horizon(g, sight, line));
         marking.ifPresent(now -> FramingPainter.marking(g, now));

@@ -51,17 +51,16 @@ final class Viewfinder {
     /** Lets go of what is held; a frame that reaches out already may go on doing so. */
     private void begin(boolean keep) {
         held = Optional.empty();
-        inside = keep
-                && framing()
-                        .flatMap(plane -> frame().map(plane::isInside))
-                        .orElse(true);
+        inside =
+                keep && framing().flatMap(plane -> frame().map(plane::isInside)).orElse(true);
         tell();
     }
 
     /** The plane of the photograph; empty while there is none. */
     Optional<Framing> framing() {
         return session.photograph()
-                .map(photograph -> new Framing(photograph.ratio(), session.study().ratio()));
+                .map(photograph ->
+                        new Framing(photograph.ratio(), session.study().ratio()));
     }
 
     /** The frame as the study has it; empty without a reference. */
@@ -168,12 +167,13 @@ final class Viewfinder {
 
     /** Marks the photograph's own horizon and levels the frame by it, in one edit. */
     void level(Line horizon) {
-        framing().ifPresent(plane -> frame().ifPresent(frame -> {
-            Frame level = kept(plane, plane.leveled(frame, horizon));
-            UnaryOperator<Study> put = Frames.put(session.shown(), level);
-            UnaryOperator<Study> mark = Frames.ownHorizon(horizon);
-            edit("horizon", Optional.empty(), study -> put.apply(mark.apply(study)));
-        }));
+        framing()
+                .ifPresent(plane -> frame().ifPresent(frame -> {
+                    Frame level = kept(plane, plane.leveled(frame, horizon));
+                    UnaryOperator<Study> put = Frames.put(session.shown(), level);
+                    UnaryOperator<Study> mark = Frames.ownHorizon(horizon);
+                    edit("horizon", Optional.empty(), study -> put.apply(mark.apply(study)));
+                }));
     }
 
     /** Whether the thumbnail has a frame of its own. */

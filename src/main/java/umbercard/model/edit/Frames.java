@@ -23,9 +23,8 @@ public final class Frames {
     public static Optional<Frame> of(Study study, String thumbnail) {
         return study.reference()
                 .map(Reference::frame)
-                .map(shared -> study.thumbnail(thumbnail)
-                        .flatMap(Thumbnail::frame)
-                        .orElse(shared));
+                .map(shared ->
+                        study.thumbnail(thumbnail).flatMap(Thumbnail::frame).orElse(shared));
     }
 
     /** Whether a thumbnail has a frame of its own. */
@@ -83,7 +82,10 @@ public final class Frames {
 
     private static Frame snapped(Frame frame) {
         return new Frame(
-                snapped(frame.center()), Math.max(1 / GRID, snapped(frame.height())), snapped(frame.tilt()), frame.mirrored());
+                snapped(frame.center()),
+                Math.max(1 / GRID, snapped(frame.height())),
+                snapped(frame.tilt()),
+                frame.mirrored());
     }
 
     private static Point snapped(Point place) {
