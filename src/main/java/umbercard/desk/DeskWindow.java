@@ -2,9 +2,12 @@ package umbercard.desk;
 
 import java.awt.Dimension;
 import java.awt.EventQueue;
+import java.awt.datatransfer.Transferable;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
+import java.util.Optional;
+import java.util.function.Supplier;
 import javax.swing.JFrame;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
@@ -63,7 +66,7 @@ public final class DeskWindow extends JFrame {
                 name -> EventQueue.invokeLater(() -> telling.say(Words.say("desk.switched-off", name))));
         column = new CardColumn(session, notanCard, bar, work);
         setContentPane(content(readings));
-        Pasting pasting = new Pasting(background, telling, files, Pasting::systemClipboard);
+        Pasting pasting = pasting(Pasting::systemClipboard);
         getRootPane().setTransferHandler(pasting.drops());
         setJMenuBar(new DeskMenu(
                 session,
@@ -132,6 +135,11 @@ public final class DeskWindow extends JFrame {
     /** The color card. */
     ColorCard colorCard() {
         return colorCard;
+    }
+
+    /** Takes what a clipboard holds. */
+    Pasting pasting(Supplier<Optional<Transferable>> clipboard) {
+        return new Pasting(background, new Telling(this), files, clipboard);
     }
 
     /** Opens, saves and writes. */

@@ -8,7 +8,8 @@ import umbercard.picture.Picture;
 
 /**
  * The part of a photograph that lies in a frame, resampled in linear light: smoothly where it is enlarged, by the mean of
- * what a pixel covers where it is reduced. Outside the photograph lies bare card.
+ * what a pixel covers where it is reduced: from the photograph halved as often as keeps two of its pixels or fewer to one of
+ * the result, by several samples in each. Outside the photograph lies bare card.
  */
 public final class FramedView {
     /** The color of bare card, as {@code 0xRRGGBB}. */
@@ -22,7 +23,9 @@ public final class FramedView {
     /** What rounding may put beyond the border, in pixels. */
     private static final double ROUNDING = 1e-6;
 
-    private final Picture photograph;
+    private final Picture source;
+    private final double wide;
+    private final double high;
     private final int samples;
     private final double originX;
     private final double originY;
@@ -37,21 +40,29 @@ public final class FramedView {
     private float blue;
 
     private FramedView(Picture photograph, Frame frame, double ratio, int width, int height) {
-        this.photograph = photograph;
         Framing plane = new Framing(photograph.ratio(), ratio);
         Point origin = plane.onPhotograph(frame, new Point(0, 0));
         Point right = plane.onPhotograph(frame, new Point(ratio, 0));
         Point low = plane.onPhotograph(frame, new Point(0, 1));
-        originX = origin.x() * photograph.width();
-        originY = origin.y() * photograph.height();
-        acrossX = (right.x() - origin.x()) * photograph.width() / width;
-        acrossY = (right.y() - origin.y()) * photograph.height() / width;
-        downX = (low.x() - origin.x()) * photograph.width() / height;
-        downY = (low.y() - origin.y()) * photograph.height() / height;
-        double scale = Math.max(Math.hypot(acrossX, acrossY), Math.hypot(downX, downY));
+        double pixel = frame.height() * photograph.height() * Math.max(ratio / width, 1.0 / height);
+        Picture reduced = photograph;
+        double part = 1;
+        while (pixel * part > 2 - ROUNDING && Math.min(reduced.width(), reduced.height()) > 1) {
+            reduced = Halves.of(reduced);
+            part /= 2;
+        }
+        source = reduced;
+        wide = part * photograph.width();
+        high = part * photograph.height();
+        originX = origin.x() * wide;
+        originY = origin.y() * high;
+        acrossX = (right.x() - origin.x()) * wide / width;
+        acrossY = (right.y() - origin.y()) * high / width;
+        downX = (low.x() - origin.x()) * wide / height;
+        downY = (low.y() - origin.y()) * high / height;
         reachX = (Math.abs(acrossX) + Math.abs(downX)) / 2;
         reachY = (Math.abs(acrossY) + Math.abs(downY)) / 2;
-        samples = Math.max(1, (int) Math.ceil(scale - 1e-6));
+        samples = pixel * part < 1 + ROUNDING ? 1 : (int) Math.ceil(2 * pixel * part);
     }
 
     /**
@@ -105,8 +116,8 @@ public final class FramedView {
 
     /** Samples each way in a pixel about that place: none beyond the photograph, more where its border crosses the pixel. */
     private int samplesIn(double x, double y) {
-        double beyondX = Math.max(-x, x - photograph.width());
-        double beyondY = Math.max(-y, y - photograph.height());
+        double beyondX = Math.max(-x, x - wide);
+        double beyondY = Math.max(-y, y - high);
         if (beyondX >= reachX || beyondY >= reachY) {
             return 0;
         }
@@ -116,22 +127,22 @@ public final class FramedView {
 
     /** Adds the light at a place of the photograph, its pixels being one unit wide. */
     private void sample(double x, double y) {
-        if (x < 0 || y < 0 || x > photograph.width() || y > photograph.height()) {
+        if (x < 0 || y < 0 || x > wide || y > high) {
             add(BARE_CARD, 1);
             return;
         }
-        double fromX = Math.min(photograph.width() - 1.0, Math.max(0, x - 0.5));
-        double fromY = Math.min(photograph.height() - 1.0, Math.max(0, y - 0.5));
+        double fromX = Math.min(source.width() - 1.0, Math.max(0, x - 0.5));
+        double fromY = Math.min(source.height() - 1.0, Math.max(0, y - 0.5));
         int left = (int) fromX;
         int top = (int) fromY;
-        int right = Math.min(photograph.width() - 1, left + 1);
-        int bottom = Math.min(photograph.height() - 1, top + 1);
+        int right = Math.min(source.width() - 1, left + 1);
+        int bottom = Math.min(source.height() - 1, top + 1);
         float partX = (float) (fromX - left);
         float partY = (float) (fromY - top);
-        add(photograph.rgb(left, top), (1 - partX) * (1 - partY));
-        add(photograph.rgb(right, top), partX * (1 - partY));
-        add(photograph.rgb(left, bottom), (1 - partX) * partY);
-        add(photograph.rgb(right, bottom), partX * partY);
+        add(source.rgb(left, top), (1 - partX) * (1 - partY));
+        add(source.rgb(right, top), partX * (1 - partY));
+        add(source.rgb(left, bottom), (1 - partX) * partY);
+        add(source.rgb(right, bottom), partX * partY);
     }
 
     private void add(int rgb, float part) {

@@ -31,7 +31,8 @@ class FrameGripTest {
     @Test
     void aPressTakesHoldOfWhatIsThere() {
         assertThat(grip(MIDDLE, pixel(MIDDLE, .6, .5), false, true)).isInstanceOf(FrameGrip.Whole.class);
-        assertThat(grip(MIDDLE, pixel(MIDDLE, 1.25, 1).plus(5, -6), false, true)).isInstanceOf(FrameGrip.Corner.class);
+        assertThat(grip(MIDDLE, pixel(MIDDLE, 1.25, 1).plus(5, -6), false, true))
+                .isInstanceOf(FrameGrip.Corner.class);
         assertThat(grip(MIDDLE, pixel(MIDDLE, 1.6, .5), false, true)).isInstanceOf(FrameGrip.Turn.class);
         assertThat(grip(MIDDLE, pixel(MIDDLE, .6, .5), true, true)).isInstanceOf(FrameGrip.Turn.class);
     }

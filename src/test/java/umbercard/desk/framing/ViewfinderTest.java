@@ -32,8 +32,8 @@ class ViewfinderTest {
         Study study = Study.begin("Hill", surface).withReference(Optional.of(Reference.to("hill.jpg", "", frame)));
         study = Edits.addThumbnail(Thumbnail.empty("t1", "first").withMarks(List.of(mark)))
                 .apply(study);
-        Session session = new Session(
-                Edits.addThumbnail(Thumbnail.empty("t2", "second")).apply(study), Optional.empty());
+        Session session =
+                new Session(Edits.addThumbnail(Thumbnail.empty("t2", "second")).apply(study), Optional.empty());
         session.photograph(Optional.of(new Picture(150, 100, new int[150 * 100])));
         return session;
     }
@@ -76,7 +76,10 @@ class ViewfinderTest {
     void strokesOfOneKindAreOneStepOfUndo() {
         finder.move(.01, 0);
         finder.move(.01, .02);
-        assertThat(finder.framing().orElseThrow().inFrame(MIDDLE, frame().center()).x())
+        assertThat(finder.framing()
+                        .orElseThrow()
+                        .inFrame(MIDDLE, frame().center())
+                        .x())
                 .isCloseTo(.645, within(1e-8));
         finder.turnSeen(-1);
         assertThat(frame().tilt()).isEqualTo(1);
