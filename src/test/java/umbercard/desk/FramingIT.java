@@ -13,6 +13,7 @@ import javax.swing.JComponent;
 import org.assertj.swing.core.MouseButton;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import umbercard.desk.canvas.NotanCard;
 import umbercard.door.Instrument;
 import umbercard.model.Frame;
 import umbercard.model.Framing;
@@ -79,7 +80,7 @@ class FramingIT extends AtDesk {
                 MouseButton.RIGHT_BUTTON,
                 List.of(new Point(middle().x + 100, middle().y), new Point(middle().x + 100, middle().y - 12)));
         assertThat(frame().tilt()).isNegative();
-        assertThat(figures()).startsWith("tilt -").contains("% of the photograph");
+        assertThat(figures()).startsWith("tilt −").contains(" % of the photograph");
         shots("turned");
         assertThat(framing().isInside(frame())).isTrue();
         assertThat(thumbnail().marks()).isEqualTo(marks);
@@ -107,9 +108,10 @@ class FramingIT extends AtDesk {
         assertThat(figures()).startsWith("upright");
         strike(KeyEvent.VK_HOME);
         assertThat(frame()).isEqualTo(framing().largest().withHeight(frame().height()));
+        Component view = view();
         strike(KeyEvent.VK_ENTER);
         until("the card has the keys", () -> card().isFocusOwner());
-        assertThat(ask(view()::isShowing)).isFalse();
+        assertThat(ask(view::isShowing)).isFalse();
     }
 
     @Test
@@ -166,13 +168,14 @@ class FramingIT extends AtDesk {
 
     @Test
     void whileFramingLettersDoNotTakeUpInstruments() {
+        NotanCard card = card();
         beginFraming();
         strike(KeyEvent.VK_L);
-        assertThat(ask(() -> card().instrument().map(Instrument::id))).contains("lay-dark");
+        assertThat(ask(() -> card.instrument().map(Instrument::id))).contains("lay-dark");
         strike(KeyEvent.VK_V);
-        until("the card has the keys", () -> card().isFocusOwner());
+        until("the card has the keys", card::isFocusOwner);
         strike(KeyEvent.VK_L);
-        assertThat(ask(() -> card().instrument().map(Instrument::id))).contains("lift-light");
+        assertThat(ask(() -> card.instrument().map(Instrument::id))).contains("lift-light");
     }
 
     @Test

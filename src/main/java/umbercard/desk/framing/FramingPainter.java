@@ -32,7 +32,7 @@ final class FramingPainter {
     private static final float LEFT_OUT = 0.62f;
 
     /** How far marks show while the photograph is moved under them. */
-    private static final float MARKS = 0.35f;
+    private static final float MARKS = 0.25f;
 
     private FramingPainter() {}
 
@@ -65,6 +65,15 @@ final class FramingPainter {
         over.setComposite(AlphaComposite.SrcOver.derive(LEFT_OUT));
         over.setColor(color("surround"));
         over.fill(out);
+        // The picture ends on whole pixels and beyond it is paper: a line of the surround makes the border smooth.
+        Rectangle2D round = photograph.getBounds2D();
+        Area beside = new Area(new Rectangle2D.Double(
+                round.getX() - 2, round.getY() - 2, round.getWidth() + 4, round.getHeight() + 4));
+        beside.subtract(new Area(frame));
+        over.clip(beside);
+        over.setComposite(AlphaComposite.SrcOver);
+        over.setStroke(new BasicStroke(2));
+        over.draw(photograph);
         over.dispose();
     }
 
