@@ -91,7 +91,8 @@ class FramingIT extends AtDesk {
     }
 
     @Test
-    void theKeyboardDoesAllOfItToo() {
+    void theKeyboardDoesAllOfItTooAndLettersAreTheFramesMeanwhile() {
+        NotanCard card = card();
         strike(KeyEvent.VK_V);
         until("the view has the keys", () -> view().isFocusOwner());
         stroke(KeyEvent.VK_DOWN, InputEvent.ALT_MASK | InputEvent.SHIFT_MASK, 3);
@@ -108,10 +109,14 @@ class FramingIT extends AtDesk {
         assertThat(figures()).startsWith("upright");
         strike(KeyEvent.VK_HOME);
         assertThat(frame()).isEqualTo(framing().largest().withHeight(frame().height()));
+        strike(KeyEvent.VK_L);
         Component view = view();
         strike(KeyEvent.VK_ENTER);
-        until("the card has the keys", () -> card().isFocusOwner());
+        until("the card has the keys", card::isFocusOwner);
         assertThat(ask(view::isShowing)).isFalse();
+        assertThat(ask(() -> card.instrument().map(Instrument::id))).contains("lay-dark");
+        strike(KeyEvent.VK_L);
+        assertThat(ask(() -> card.instrument().map(Instrument::id))).contains("lift-light");
     }
 
     @Test
@@ -142,7 +147,7 @@ class FramingIT extends AtDesk {
     }
 
     @Test
-    void letGoTheFrameReachesOutAndShowsBareCard() {
+    void letGoTheFrameReachesOutAndAThumbnailCanBeFramedAlone() {
         beginFraming();
         window().toggleButton("framing-inside").requireSelected().click();
         drag(view(), MouseButton.LEFT_BUTTON, List.of(middle(), new Point(middle().x + 120, middle().y - 60)));
@@ -150,32 +155,15 @@ class FramingIT extends AtDesk {
         assertThat(framing().isInside(frame())).isFalse();
         assertThat(figures()).contains("bare card");
         shots("reaching-out");
+        Frame shared = frame();
+        window().toggleButton("framing-own").click();
+        window().button("framing-mirror").click();
+        assertThat(frame()).isEqualTo(shared);
+        assertThat(thumbnail().frame()).contains(shared.withMirrored(!shared.mirrored()));
         window().button("framing-done").click();
         settled();
         shot("card");
         window().toggleButton("frame").requireNotSelected();
-    }
-
-    @Test
-    void aThumbnailCanBeFramedAlone() {
-        beginFraming();
-        Frame before = frame();
-        window().toggleButton("framing-own").click();
-        window().button("framing-mirror").click();
-        assertThat(frame()).isEqualTo(before);
-        assertThat(thumbnail().frame().orElseThrow().mirrored()).isNotEqualTo(before.mirrored());
-    }
-
-    @Test
-    void whileFramingLettersDoNotTakeUpInstruments() {
-        NotanCard card = card();
-        beginFraming();
-        strike(KeyEvent.VK_L);
-        assertThat(ask(() -> card.instrument().map(Instrument::id))).contains("lay-dark");
-        strike(KeyEvent.VK_V);
-        until("the card has the keys", card::isFocusOwner);
-        strike(KeyEvent.VK_L);
-        assertThat(ask(() -> card.instrument().map(Instrument::id))).contains("lift-light");
     }
 
     @Test

@@ -104,6 +104,10 @@ class PastingIT extends AtDesk {
         Study before = study();
         int wide = width();
         paste(picture());
+        told().buttonWithText("Not now").click();
+        settled();
+        assertThat(study()).isEqualTo(before);
+        paste(picture());
         told().buttonWithText("Put it in this study").click();
         until("it is there", () -> width() == 320);
         settled();
@@ -165,18 +169,7 @@ class PastingIT extends AtDesk {
     }
 
     @Test
-    void notNowLeavesEverythingAsItWas() {
-        openKilnHill();
-        Study before = study();
-        paste(picture());
-        told().buttonWithText("Not now").click();
-        settled();
-        assertThat(study()).isEqualTo(before);
-        assertThat(ask(() -> desk().session().isChanged())).isFalse();
-    }
-
-    @Test
-    void nothingToPasteIsToldInOneSentence() throws IOException {
+    void whatCannotBePastedIsToldInOneSentence() throws IOException {
         paste(new Handing(Map.of(DataFlavor.stringFlavor, "words")));
         JOptionPaneFixture told = told();
         assertThat(sentence(told)).startsWith("There is no photograph on the clipboard");
@@ -185,17 +178,13 @@ class PastingIT extends AtDesk {
         JOptionPaneFixture second = told();
         assertThat(sentence(second)).contains("words.txt").endsWith(".");
         second.okButton().click();
-    }
-
-    @Test
-    void aClipboardInUseIsToldToo() {
         act(() -> desk().pasting(() -> {
                     throw new IllegalStateException("cannot open system clipboard");
                 })
                 .paste());
-        JOptionPaneFixture told = told();
-        assertThat(sentence(told)).startsWith("The clipboard is in use");
-        told.okButton().click();
+        JOptionPaneFixture third = told();
+        assertThat(sentence(third)).startsWith("The clipboard is in use");
+        third.okButton().click();
     }
 
     @Test

@@ -189,12 +189,14 @@ final class FramingView extends JPanel {
         inside.dispose();
         FramingPainter.leaveOut(g, photograph, frame);
         session.thumbnail()
-                .filter(thumbnail -> !thumbnail.marks().isEmpty())
+                .filter(thumbnail -> marking.isEmpty() && !thumbnail.marks().isEmpty())
                 .ifPresent(thumbnail -> paintMarks(g, thumbnail, frame));
         FramingPainter.border(g, frame);
         finder.ownHorizon().filter(line -> marking.isEmpty()).ifPresent(line -> FramingPainter.horizon(g, sight, line));
         marking.ifPresent(now -> FramingPainter.marking(g, now));
-        FramingPainter.hint(g, Words.say("framing.hint." + hint()), getWidth(), getHeight());
+        if (grip.isEmpty()) {
+            FramingPainter.hint(g, Words.say("framing.hint." + hint()), getWidth(), getHeight());
+        }
     }
 
     private void paintMarks(Graphics2D g, Thumbnail thumbnail, Rectangle2D frame) {
