@@ -153,7 +153,7 @@ class FramingIT extends AtDesk {
         drag(view(), MouseButton.LEFT_BUTTON, List.of(middle(), new Point(middle().x + 120, middle().y - 60)));
         settled();
         assertThat(framing().isInside(frame())).isFalse();
-        assertThat(figures()).contains("bare card");
+        assertThat(figures()).contains(" % bare");
         shots("reaching-out");
         Frame shared = frame();
         window().toggleButton("framing-own").click();
@@ -171,7 +171,7 @@ class FramingIT extends AtDesk {
         beginFraming();
         window().toggleButton("framing-inside").click();
         stroke(KeyEvent.VK_UP, InputEvent.ALT_MASK | InputEvent.SHIFT_MASK, 3);
-        stroke(KeyEvent.VK_RIGHT, InputEvent.ALT_MASK | InputEvent.SHIFT_MASK, 5);
+        stroke(KeyEvent.VK_RIGHT, InputEvent.ALT_MASK | InputEvent.SHIFT_MASK, 11);
         window().resizeTo(ask(desk()::getMinimumSize));
         act(desk()::validate);
         settled();

@@ -49,13 +49,13 @@ public final class FrameBench {
         facts.add(inside);
         facts.add(own);
         figures.setName("framing-figures");
-        facts.add(figures, "gapleft 12");
+        facts.add(figures, "gapleft 8");
         finder.listen(this::fill);
         fill();
     }
 
     private static JPanel row(String name) {
-        JPanel row = new JPanel(new MigLayout("insets 0, gapx 6"));
+        JPanel row = new JPanel(new MigLayout("insets 0, gapx 4"));
         row.setName(name);
         row.setOpaque(false);
         return row;
