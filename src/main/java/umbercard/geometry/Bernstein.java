@@ -38,14 +38,15 @@ record Bernstein(double a, double b, double c, double d) {
     }
 
     /** 0, 1 and the places between where the derivative (b−a)(1−t)² + 2(c−b)(1−t)t + (d−c)t² is zero, in order. */
-    private double[] turns() {
+    double[] turns() {
         double p = b - a;
         double q = c - b;
         double r = d - c;
         double discriminant = q * q - p * r;
-        if (!(discriminant > 0)) {
+        if (!(discriminant >= 0)) {
             return new double[] {0, 1};
         }
+        // The form that does not cancel (Press et al. 2007, "Numerical Recipes", 5.6).
         double sum = p - q + Math.copySign(Math.sqrt(discriminant), p - q);
         return Arrays.stream(new double[] {0, 1, sum / (p - 2 * q + r), p / sum})
                 .filter(t -> t >= 0 && t <= 1)
@@ -53,7 +54,8 @@ record Bernstein(double a, double b, double c, double d) {
                 .toArray();
     }
 
-    private double zero(double from, double to, boolean rising) {
+    /** Where the sign changes between two places: of the last two that are told apart the one nearer to zero. */
+    double zero(double from, double to, boolean rising) {
         double low = from;
         double high = to;
         for (double middle = (low + high) / 2; low < middle && middle < high; middle = (low + high) / 2) {
@@ -63,6 +65,6 @@ record Bernstein(double a, double b, double c, double d) {
                 low = middle;
             }
         }
-        return high;
+        return Math.abs(at(low)) < Math.abs(at(high)) ? low : high;
     }
 }

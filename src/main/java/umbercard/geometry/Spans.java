@@ -100,7 +100,7 @@ public final class Spans {
         if (count > 0) {
             double first = ends[0];
             double last = ends[count - 1];
-            for (int i = other.after(first, 0) & ~1; i < other.count && other.ends[i] < last; i += 2) {
+            for (int i = other.atOrAfter(first) & ~1; i < other.count && other.ends[i] < last; i += 2) {
                 replace(other.ends[i], other.ends[i + 1], 1);
             }
         }
@@ -156,6 +156,7 @@ public final class Spans {
         return low;
     }
 
+    /** The first end beyond a place, which mostly is not far from one that is known to lie before it. */
     private int after(double place, int from) {
         int at = from;
         while (at < count && ends[at] <= place) {

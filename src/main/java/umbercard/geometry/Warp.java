@@ -186,8 +186,8 @@ public final class Warp {
 
     private void cut(Cubic c, List<Part> parts) {
         Slant line = above.from;
-        SignChanges changes = new SignChanges(
-                line.below(c.start()), line.below(c.pullStart()), line.below(c.pullEnd()), line.below(c.end()));
+        SignChanges changes = new SignChanges(new Bernstein(
+                line.below(c.start()), line.below(c.pullStart()), line.below(c.pullEnd()), line.below(c.end())));
         double[] cuts = changes.parameters();
         double from = 0;
         for (int i = 0; i <= cuts.length; i++) {

@@ -13,6 +13,11 @@ import umbercard.geometry.Spans;
 final class MassCount {
     private static final int CELLS = 3;
 
+    /** Which value spreads; see {@link #spread}. */
+    private static final long DARK = 0;
+
+    private static final long LIGHT = -1;
+
     private final int step;
     private final double width;
     private final int words;
@@ -26,6 +31,8 @@ final class MassCount {
     private final long[][] shrunk;
     private final long[][] opened;
     private final long[][] joined;
+    private final long[] none;
+    private final RunLabels labels = new RunLabels();
 
     private int firstTouched = Integer.MAX_VALUE;
     private int lastTouched = -1;
@@ -51,6 +58,7 @@ final class MassCount {
         shrunk = new long[rows][words];
         opened = new long[rows][words];
         joined = new long[rows][words];
+        none = new long[words];
     }
 
     private int line(int row) {
@@ -86,51 +94,45 @@ final class MassCount {
      */
     MassCounts count(double least) {
         if (lastTouched >= 0) {
-            dilate(dark, spread, 1);
-            erode(spread, closed, 2);
-            erode(closed, shrunk, 3);
-            dilate(shrunk, opened, 4);
-            dilate(opened, joined, 5);
+            spread(dark, spread, 1, DARK);
+            spread(spread, closed, 2, LIGHT);
+            spread(closed, shrunk, 3, LIGHT);
+            spread(shrunk, opened, 4, DARK);
+            spread(opened, joined, 5, DARK);
             firstTouched = Integer.MAX_VALUE;
             lastTouched = -1;
         }
-        RunLabels labels = new RunLabels();
+        labels.clear();
         for (int row = 0; row < joined.length; row++) {
             labels.addRow(frame[row], joined[row]);
         }
         return labels.counts((int) Math.ceil(least / (width * width)));
     }
 
-    private void dilate(long[][] from, long[][] to, int reach) {
+    /**
+     * Lets bits spread to their neighbors, in the touched rows and {@code reach} beyond.
+     *
+     * @param flip 0 for the dark, -1 for the light: spreading that wears the dark away, but not from beyond the frame
+     */
+    private void spread(long[][] from, long[][] to, int reach, long flip) {
         for (int row = Math.max(0, firstTouched - reach); row < Math.min(to.length, lastTouched + reach + 1); row++) {
+            long[] in = frame[row];
+            long[] inAbove = row == 0 ? none : frame[row - 1];
+            long[] inBelow = row + 1 == to.length ? none : frame[row + 1];
             long[] here = from[row];
-            long[] above = row == 0 ? null : from[row - 1];
-            long[] below = row + 1 == from.length ? null : from[row + 1];
+            long[] above = row == 0 ? none : from[row - 1];
+            long[] below = row + 1 == to.length ? none : from[row + 1];
+            long[] result = to[row];
+            long before = 0;
+            long now = here[0] ^ (in[0] & flip);
             for (int i = 0; i < words; i++) {
-                long bits = here[i] | here[i] << 1 | here[i] >>> 1;
-                bits |= i > 0 ? here[i - 1] >>> 63 : 0;
-                bits |= i + 1 < words ? here[i + 1] << 63 : 0;
-                bits |= above == null ? 0 : above[i];
-                bits |= below == null ? 0 : below[i];
-                to[row][i] = bits & frame[row][i];
+                long next = i + 1 < words ? here[i + 1] ^ (in[i + 1] & flip) : 0;
+                long bits = now | (now << 1) | (now >>> 1) | (before >>> 63) | (next << 63);
+                bits |= (above[i] ^ (inAbove[i] & flip)) | (below[i] ^ (inBelow[i] & flip));
+                result[i] = (bits & in[i]) ^ (in[i] & flip);
+                before = now;
+                now = next;
             }
         }
-    }
-
-    /** What lies beyond the frame wears nothing away. */
-    private void erode(long[][] from, long[][] to, int reach) {
-        for (int row = Math.max(0, firstTouched - reach); row < Math.min(to.length, lastTouched + reach + 1); row++) {
-            for (int i = 0; i < words; i++) {
-                long here = solid(from, row, i);
-                long bits = here & (here << 1 | solid(from, row, i - 1) >>> 63);
-                bits &= here >>> 1 | solid(from, row, i + 1) << 63;
-                bits &= solid(from, row - 1, i) & solid(from, row + 1, i);
-                to[row][i] = bits & frame[row][i];
-            }
-        }
-    }
-
-    private long solid(long[][] rows, int row, int word) {
-        return row < 0 || row >= rows.length || word < 0 || word >= words ? -1L : rows[row][word] | ~frame[row][word];
     }
 }

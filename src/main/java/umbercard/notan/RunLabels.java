@@ -7,116 +7,133 @@ import java.util.Arrays;
  * (Rosenfeld and Pfaltz 1966, with the disjoint sets of Tarjan 1975).
  */
 final class RunLabels {
-    private int[] parents = new int[1024];
-    private int[] sizes = new int[1024];
-    private boolean[] dark = new boolean[1024];
+    private int[] parents = new int[256];
+    private int[] sizes = new int[256];
+    private boolean[] dark = new boolean[256];
     private int labels;
 
-    /** The runs of the last row and of the one being added: where each ends, and its label. */
-    private int[] lastEnds = new int[64];
+    private Row last = new Row();
+    private Row now = new Row();
 
-    private int[] lastLabels = new int[64];
-    private int lastRuns;
-    private int[] ends = new int[64];
-    private int[] runLabels = new int[64];
-    private int runs;
+    /** The runs of a row, one next to the other: where the first starts, where each ends, its value, and its label. */
+    private static final class Row {
+        int start;
+        int[] ends = new int[64];
+        int[] labels = new int[64];
+        boolean[] dark = new boolean[64];
+        int runs;
 
-    /** The first place of the last row's first run, and of the one being added. */
-    private int lastStart;
+        void begin(int place, boolean isDark) {
+            if (runs == ends.length) {
+                ends = Arrays.copyOf(ends, 2 * runs);
+                labels = Arrays.copyOf(labels, 2 * runs);
+                dark = Arrays.copyOf(dark, 2 * runs);
+            }
+            if (runs == 0) {
+                start = place;
+            }
+            labels[runs] = -1;
+            dark[runs++] = isDark;
+        }
 
-    private int start;
+        void end(int place) {
+            if (runs > 0) {
+                ends[runs - 1] = place;
+            }
+        }
+    }
+
+    /** Forgets all rows. */
+    void clear() {
+        labels = 0;
+        now.runs = 0;
+    }
 
     /** Adds a row: the bits of {@code frame}, a single run, are dark where those of {@code row} are. */
     void addRow(long[] frame, long[] row) {
-        swap();
-        runs = 0;
-        start = -1;
-        long carry = 0;
+        Row spare = last;
+        last = now;
+        now = spare;
+        now.runs = 0;
+        long lastDark = 0;
+        long lastIn = 0;
         for (int i = 0; i < row.length; i++) {
             // Bits change where a run begins: one value's edge, or the frame's.
-            long darks = row[i] ^ ((row[i] << 1) | (carry & 1));
-            long frames = frame[i] ^ ((frame[i] << 1) | (carry >>> 1));
-            carry = (row[i] >>> 63) | (frame[i] >>> 63 << 1);
+            long darks = row[i] ^ ((row[i] << 1) | lastDark);
+            long frames = frame[i] ^ ((frame[i] << 1) | lastIn);
+            lastDark = row[i] >>> 63;
+            lastIn = frame[i] >>> 63;
             for (long left = darks | frames; left != 0; left &= left - 1) {
                 int bit = Long.numberOfTrailingZeros(left);
-                boundary(i * Long.SIZE + bit, (frame[i] >>> bit & 1) != 0, (row[i] >>> bit & 1) != 0);
+                now.end(i * Long.SIZE + bit);
+                if ((frame[i] >>> bit & 1) != 0) {
+                    now.begin(i * Long.SIZE + bit, (row[i] >>> bit & 1) != 0);
+                }
             }
         }
-        if (carry >>> 1 != 0) {
-            end(row.length * Long.SIZE);
+        if (lastIn != 0) {
+            now.end(row.length * Long.SIZE);
         }
         join();
+        count();
     }
 
-    private void swap() {
-        int[] spare = lastEnds;
-        lastEnds = ends;
-        ends = spare;
-        spare = lastLabels;
-        lastLabels = runLabels;
-        runLabels = spare;
-        lastRuns = runs;
-        lastStart = start;
-    }
-
-    /** At a place where the value changes: the run before ends there, and another begins if that lies in the frame. */
-    private void boundary(int place, boolean inFrame, boolean isDark) {
-        if (start < 0) {
-            start = place;
-        } else {
-            end(place);
+    /** Gives runs the labels of those that they meet. */
+    private void join() {
+        int above = 0;
+        int run = 0;
+        int aboveFrom = last.start;
+        int from = now.start;
+        while (above < last.runs && run < now.runs) {
+            int aboveEnd = last.ends[above];
+            int end = now.ends[run];
+            if (last.dark[above] == now.dark[run] && Math.min(aboveEnd, end) > Math.max(aboveFrom, from)) {
+                now.labels[run] =
+                        now.labels[run] < 0 ? last.labels[above] : joined(now.labels[run], last.labels[above]);
+            }
+            if (aboveEnd <= end) {
+                aboveFrom = aboveEnd;
+                above++;
+            } else {
+                from = end;
+                run++;
+            }
         }
-        if (inFrame) {
-            begin(isDark);
+    }
+
+    private void count() {
+        int from = now.start;
+        for (int run = 0; run < now.runs; run++) {
+            if (now.labels[run] < 0) {
+                now.labels[run] = fresh(now.dark[run]);
+            }
+            sizes[now.labels[run]] += now.ends[run] - from;
+            from = now.ends[run];
         }
     }
 
-    private void begin(boolean isDark) {
+    private int fresh(boolean isDark) {
         if (labels == parents.length) {
             parents = Arrays.copyOf(parents, 2 * labels);
             sizes = Arrays.copyOf(sizes, 2 * labels);
             dark = Arrays.copyOf(dark, 2 * labels);
         }
-        if (runs == ends.length) {
-            ends = Arrays.copyOf(ends, 2 * runs);
-            runLabels = Arrays.copyOf(runLabels, 2 * runs);
-        }
         parents[labels] = labels;
         sizes[labels] = 0;
         dark[labels] = isDark;
-        runLabels[runs++] = labels++;
+        return labels++;
     }
 
-    private void end(int place) {
-        ends[runs - 1] = place;
-        sizes[runLabels[runs - 1]] = place - (runs == 1 ? start : ends[runs - 2]);
-    }
-
-    private void join() {
-        int last = 0;
-        int now = 0;
-        int lastFrom = lastStart;
-        int from = start;
-        while (last < lastRuns && now < runs) {
-            boolean meet = Math.min(lastEnds[last], ends[now]) > Math.max(lastFrom, from);
-            if (meet && dark[lastLabels[last]] == dark[runLabels[now]]) {
-                join(lastLabels[last], runLabels[now]);
-            }
-            if (lastEnds[last] <= ends[now]) {
-                lastFrom = lastEnds[last++];
-            } else {
-                from = ends[now++];
-            }
+    private int joined(int one, int two) {
+        if (one == two) {
+            return one;
         }
-    }
-
-    private void join(int one, int two) {
         int a = root(one);
         int b = root(two);
         if (a != b) {
             parents[b] = a;
-            sizes[a] += sizes[b];
         }
+        return a;
     }
 
     private int root(int label) {
@@ -132,6 +149,13 @@ final class RunLabels {
     MassCounts counts(int least) {
         int darks = 0;
         int lights = 0;
+        for (int label = labels - 1; label >= 0; label--) {
+            int root = root(label);
+            if (root != label) {
+                sizes[root] += sizes[label];
+                sizes[label] = 0;
+            }
+        }
         for (int label = 0; label < labels; label++) {
             if (parents[label] == label && sizes[label] >= least) {
                 darks += dark[label] ? 1 : 0;

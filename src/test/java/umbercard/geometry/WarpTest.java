@@ -162,7 +162,8 @@ class WarpTest {
                 .noneMatch(Node::round)
                 .allMatch(node -> node.in().equals(node.at()) && node.out().equals(node.at()));
         assertThat(warped.segments()).allMatch(Cubic::isLine);
-        assertThat(warped.nodes()).extracting(node -> node.at().y()).contains(.4);
+        assertThat(warped.nodes().stream().filter(node -> Math.abs(node.at().y() - .4) < 1e-12))
+                .hasSize(2);
     }
 
     @Test

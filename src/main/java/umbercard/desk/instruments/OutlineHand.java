@@ -32,7 +32,7 @@ import umbercard.words.Message;
  */
 final class OutlineHand implements Hand {
     /** A freehand line is fitted to within this many screen pixels of those that the pointer reported. */
-    private static final double FIT_PIXELS = 0.5;
+    private static final double FIT_PIXELS = 0.25;
 
     /** The pointer reports whole pixels, so the hand was up to this many of them away. */
     private static final double GRAIN_PIXELS = 0.5;
