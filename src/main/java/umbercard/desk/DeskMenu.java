@@ -23,6 +23,8 @@ final class DeskMenu extends JMenuBar {
             StudyFiles files,
             CardWriting cards,
             FirstPassing firstPass,
+            Runnable frame,
+            Runnable paste,
             Runnable chooseBox,
             Runnable takeKilnYard,
             Runnable settle) {}
@@ -48,10 +50,11 @@ final class DeskMenu extends JMenuBar {
                 item("close", KeyEvent.VK_Q, 0, files::close)));
         undo = item("undo", KeyEvent.VK_Z, 0, session::undo);
         redo = item("redo", KeyEvent.VK_Z, SHIFT, session::redo);
-        add(menu("edit", KeyEvent.VK_E, undo, redo));
+        add(menu("edit", KeyEvent.VK_E, undo, redo, item("paste", KeyEvent.VK_V, 0, actions.paste())));
         add(menu(
                 "plan",
                 KeyEvent.VK_P,
+                item("frame", KeyEvent.VK_R, 0, actions.frame()),
                 item("first-pass", KeyEvent.VK_F, SHIFT, actions.firstPass()::run),
                 item("box", KeyEvent.VK_B, SHIFT, actions.chooseBox()),
                 item("kiln-yard", 0, 0, actions.takeKilnYard())));

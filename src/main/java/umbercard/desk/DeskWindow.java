@@ -2,9 +2,12 @@ package umbercard.desk;
 
 import java.awt.Dimension;
 import java.awt.EventQueue;
+import java.awt.datatransfer.Transferable;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
+import java.util.Optional;
+import java.util.function.Supplier;
 import javax.swing.JFrame;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
@@ -27,6 +30,7 @@ public final class DeskWindow extends JFrame {
     private final StackPanel stack;
     private final NotanCard notanCard;
     private final ColorCard colorCard;
+    private final CardColumn column;
     private final transient StudyFiles files;
     private final transient Background background;
 
@@ -60,17 +64,23 @@ public final class DeskWindow extends JFrame {
                 notanCard,
                 instruments,
                 name -> EventQueue.invokeLater(() -> telling.say(Words.say("desk.switched-off", name))));
-        setContentPane(content(bar, work, readings));
+        column = new CardColumn(session, notanCard, bar, work);
+        setContentPane(content(readings));
+        Pasting pasting = pasting(Pasting::systemClipboard);
+        getRootPane().setTransferHandler(pasting.drops());
         setJMenuBar(new DeskMenu(
                 session,
                 new DeskMenu.Actions(
                         files,
                         new CardWriting(session, background, telling, choosing, readings),
                         new FirstPassing(session, background, telling),
+                        () -> column.frame(true),
+                        pasting::paste,
                         boxes::ask,
                         boxes::takeKilnYard,
                         this::settle)));
         bar.bindKeys(getRootPane());
+        column.bindKeys(getRootPane());
         session.listen(change -> {
             if (change == Change.FILE || change == Change.STUDY) {
                 entitle();
@@ -82,29 +92,18 @@ public final class DeskWindow extends JFrame {
         setLocationByPlatform(true);
     }
 
-    private JPanel content(InstrumentBar instruments, WorkStrip work, Plugins<Reading> readings) {
+    private JPanel content(Plugins<Reading> readings) {
         JPanel desk = new JPanel(
                 new MigLayout("insets 10 14 12 14, fill, wrap 1", "[grow, fill]", "[]10[grow, fill]12[116!, fill]"));
         desk.setName("desk-content");
         desk.add(concept, "wmin 0");
         JPanel middle = clear("fill", "[132!, fill]16[grow, fill]20[432!, fill]", "[grow, fill]");
         middle.add(stack);
-        middle.add(card(instruments, work));
+        middle.add(column);
         middle.add(colorCard);
         desk.add(middle);
         desk.add(new LedgerPanel(session, readings, notanCard::look), "wmin 0");
         return desk;
-    }
-
-    private JPanel card(InstrumentBar instruments, WorkStrip work) {
-        JPanel card = clear("fill, wrap 1", "[grow, fill]", "[grow, fill]8[]2[]");
-        card.add(notanCard, "wmin 320, hmin 220");
-        JPanel words = clear("fillx, hidemode 3", "[][grow, right]", "[]");
-        words.add(instruments);
-        words.add(work, "wmin 0");
-        card.add(words, "wmin 0");
-        card.add(new ReferenceRules(session, notanCard), "growx 0, wmin 0");
-        return card;
     }
 
     private static JPanel clear(String layout, String columns, String rows) {
@@ -138,6 +137,11 @@ public final class DeskWindow extends JFrame {
         return colorCard;
     }
 
+    /** Takes what a clipboard holds. */
+    Pasting pasting(Supplier<Optional<Transferable>> clipboard) {
+        return new Pasting(background, new Telling(this), files, clipboard);
+    }
+
     /** Opens, saves and writes. */
     StudyFiles files() {
         return files;
@@ -145,6 +149,6 @@ public final class DeskWindow extends JFrame {
 
     /** Whether no work is under way and the picture shown is up to date: for tests and screenshots. */
     public boolean isSettled() {
-        return background.isIdle() && notanCard.isSettled();
+        return background.isIdle() && column.isSettled();
     }
 }

@@ -98,7 +98,7 @@ final class InstrumentBar extends JPanel {
         return new Word(instrument, word.getText(), key, "take-" + id, word);
     }
 
-    /** Lets the letters take up instruments while nothing in the window takes text. */
+    /** Lets the letters take up instruments while the bar is in sight and nothing in the window takes text. */
     void bindKeys(JRootPane window) {
         for (Word word : words) {
             window.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW).put(word.key(), word.action());
@@ -112,14 +112,14 @@ final class InstrumentBar extends JPanel {
 
                 @Override
                 public boolean accept(Object sender) {
-                    return !takesText();
+                    return InstrumentBar.this.isVisible() && !takesText();
                 }
             });
         }
     }
 
     /** A menu bar still calls itself selected when its menu has closed, so it is the open path that is asked for. */
-    private static boolean takesText() {
+    static boolean takesText() {
         return MenuSelectionManager.defaultManager().getSelectedPath().length > 0
                 || KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner() instanceof JTextComponent;
     }

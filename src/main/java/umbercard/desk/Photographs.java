@@ -53,6 +53,25 @@ final class Photographs {
         session.photograph(Optional.of(picture));
     }
 
+    /** Where the photograph on the desk comes from. */
+    PhotographSource source() {
+        return source;
+    }
+
+    /** Decodes and shows a photograph that was on the desk before, or takes away the one that is. */
+    void showAgain(PhotographSource from) {
+        if (from instanceof Carried carried) {
+            show(carried);
+        } else if (from instanceof InFile inFile) {
+            Path file = inFile.file();
+            decode(from, String.valueOf(file.getFileName()), () -> PhotoReader.bytes(file));
+        } else {
+            source = from;
+            session.photograph(Optional.empty());
+            session.file().ifPresent(file -> find(session.study(), file));
+        }
+    }
+
     /** Decodes and shows a photograph that the program carries. */
     void show(Carried carried) {
         decode(carried, carried.name(), () -> carried.bytes().all());
@@ -119,6 +138,11 @@ final class Photographs {
         }
     }
 
+    /** Tells the task how far reading is, and stops when it is; takes whole photographs only. */
+    static Progress progress(Task task) {
+        return new Following(task);
+    }
+
     /** A photograph that was read, and what is to be said about it. */
     private record Read(Picture picture, Optional<String> said) {
         /** Reads by a task, handing on the first sight; a part of a broken photograph is taken, and what is said of it kept. */
@@ -134,15 +158,12 @@ final class Photographs {
         Picture read(Progress progress) throws Exception;
     }
 
-    /** The desk looking on while a photograph is read. */
-    private static final class Looking implements Progress {
+    /** A task that goes along with reading. */
+    private static class Following implements Progress {
         private final Task task;
-        private final Consumer<Picture> firstSight;
-        private Optional<String> said = Optional.empty();
 
-        Looking(Task task, Consumer<Picture> firstSight) {
+        Following(Task task) {
             this.task = task;
-            this.firstSight = firstSight;
         }
 
         @Override
@@ -153,6 +174,17 @@ final class Photographs {
         @Override
         public boolean stopped() {
             return task.stopped();
+        }
+    }
+
+    /** The desk looking on while a photograph is read. */
+    private static final class Looking extends Following {
+        private final Consumer<Picture> firstSight;
+        private Optional<String> said = Optional.empty();
+
+        Looking(Task task, Consumer<Picture> firstSight) {
+            super(task);
+            this.firstSight = firstSight;
         }
 
         @Override

@@ -18,13 +18,15 @@ import umbercard.words.Words;
 
 /** Opening, beginning and saving studies from the desk. Files are read and written in the background; nothing is lost. */
 final class StudyFiles {
-    private static final String ENDING = ".json";
+    /** What names of studies end in. */
+    static final String ENDING = ".json";
 
     private final Session session;
     private final Background background;
     private final Telling telling;
     private final Choosing choosing;
     private final Photographs photographs;
+    private final Replacing replacing;
     private Optional<FileTime> known = Optional.empty();
 
     StudyFiles(Session session, Background background, Telling telling, Choosing choosing, Photographs photographs) {
@@ -33,11 +35,17 @@ final class StudyFiles {
         this.telling = telling;
         this.choosing = choosing;
         this.photographs = photographs;
+        this.replacing = new Replacing(session, photographs);
     }
 
     /** Asks for a study and puts it on the desk. */
     void open() {
         leaving(() -> choosing.open("desk.choose.study", "json").ifPresent(this::open));
+    }
+
+    /** Puts the study in the file in the place of the one on the desk, after asking about changes. */
+    void openInstead(Path file) {
+        leaving(() -> open(file));
     }
 
     /** Puts the study in the file on the desk, and then its photograph. */
@@ -86,6 +94,22 @@ final class StudyFiles {
                             session.open(study, Optional.empty());
                             photographs.shown(new InFile(photograph), picture);
                         })));
+    }
+
+    /** Asks what to do with a photograph that was pasted or dropped: begin a study, or replace the photograph of this one. */
+    void arrived(Pasting.Arrived photograph) {
+        boolean begins = session.study().thumbnails().isEmpty();
+        int answer =
+                begins ? 0 : telling.ask("desk.paste.ask", "desk.paste.begin", "desk.paste.replace", "desk.cancel");
+        if (answer == 0) {
+            leaving(() -> NewStudy.ask(choosing.window(), photograph.name(), photograph.picture())
+                    .ifPresent(study -> {
+                        session.open(study, Optional.empty());
+                        photographs.shown(photograph.source(), photograph.picture());
+                    }));
+        } else if (answer == 1) {
+            replacing.replace(photograph);
+        }
     }
 
     /** Saves to the study's own file; an untitled study is asked where, and a file changed by others whether to replace it. */

@@ -1,12 +1,15 @@
 package umbercard.photo;
 
+import umbercard.geometry.Point;
 import umbercard.kernel.EventThread;
 import umbercard.model.Frame;
+import umbercard.model.Framing;
 import umbercard.picture.Picture;
 
 /**
  * The part of a photograph that lies in a frame, resampled in linear light: smoothly where it is enlarged, by the mean of
- * what a pixel covers where it is reduced. Outside the photograph lies bare card.
+ * what a pixel covers where it is reduced: from the photograph halved as often as keeps two of its pixels or fewer to one of
+ * the result, by several samples in each. Outside the photograph lies bare card.
  */
 public final class FramedView {
     /** The color of bare card, as {@code 0xRRGGBB}. */
@@ -14,7 +17,15 @@ public final class FramedView {
 
     private static final int CHUNK = 32;
 
-    private final Picture photograph;
+    /** Samples each way in a pixel that the photograph's border crosses, so that a tilted border is no stair. */
+    private static final int AT_BORDER = 4;
+
+    /** What rounding may put beyond the border, in pixels. */
+    private static final double ROUNDING = 1e-6;
+
+    private final Picture source;
+    private final double wide;
+    private final double high;
     private final int samples;
     private final double originX;
     private final double originY;
@@ -22,24 +33,36 @@ public final class FramedView {
     private final double acrossY;
     private final double downX;
     private final double downY;
+    private final double reachX;
+    private final double reachY;
     private float red;
     private float green;
     private float blue;
 
     private FramedView(Picture photograph, Frame frame, double ratio, int width, int height) {
-        this.photograph = photograph;
-        double unit = frame.height() * photograph.height();
-        double turn = Math.toRadians(frame.tilt());
-        double side = (frame.mirrored() ? -1 : 1) * unit * ratio;
-        // Counter-clockwise as seen, while y runs down.
-        acrossX = side * StrictMath.cos(turn) / width;
-        acrossY = -side * StrictMath.sin(turn) / width;
-        downX = unit * StrictMath.sin(turn) / height;
-        downY = unit * StrictMath.cos(turn) / height;
-        originX = frame.center().x() * photograph.width() - (width * acrossX + height * downX) / 2;
-        originY = frame.center().y() * photograph.height() - (width * acrossY + height * downY) / 2;
-        double scale = Math.max(Math.hypot(acrossX, acrossY), Math.hypot(downX, downY));
-        samples = Math.max(1, (int) Math.ceil(scale - 1e-6));
+        Framing plane = new Framing(photograph.ratio(), ratio);
+        Point origin = plane.onPhotograph(frame, new Point(0, 0));
+        Point right = plane.onPhotograph(frame, new Point(ratio, 0));
+        Point low = plane.onPhotograph(frame, new Point(0, 1));
+        double pixel = frame.height() * photograph.height() * Math.max(ratio / width, 1.0 / height);
+        Picture reduced = photograph;
+        double part = 1;
+        while (pixel * part > 2 - ROUNDING && Math.min(reduced.width(), reduced.height()) > 1) {
+            reduced = Halves.of(reduced);
+            part /= 2;
+        }
+        source = reduced;
+        wide = part * photograph.width();
+        high = part * photograph.height();
+        originX = origin.x() * wide;
+        originY = origin.y() * high;
+        acrossX = (right.x() - origin.x()) * wide / width;
+        acrossY = (right.y() - origin.y()) * high / width;
+        downX = (low.x() - origin.x()) * wide / height;
+        downY = (low.y() - origin.y()) * high / height;
+        reachX = (Math.abs(acrossX) + Math.abs(downX)) / 2;
+        reachY = (Math.abs(acrossY) + Math.abs(downY)) / 2;
+        samples = pixel * part < 1 + ROUNDING ? 1 : (int) Math.ceil(2 * pixel * part);
     }
 
     /**
@@ -72,6 +95,11 @@ public final class FramedView {
     }
 
     private int pixel(int x, int y) {
+        int samples = samplesIn(
+                originX + (x + 0.5) * acrossX + (y + 0.5) * downX, originY + (x + 0.5) * acrossY + (y + 0.5) * downY);
+        if (samples == 0) {
+            return BARE_CARD;
+        }
         red = 0;
         green = 0;
         blue = 0;
@@ -86,24 +114,35 @@ public final class FramedView {
         return LinearLight.rgbOf(red * part, green * part, blue * part);
     }
 
+    /** Samples each way in a pixel about that place: none beyond the photograph, more where its border crosses the pixel. */
+    private int samplesIn(double x, double y) {
+        double beyondX = Math.max(-x, x - wide);
+        double beyondY = Math.max(-y, y - high);
+        if (beyondX >= reachX || beyondY >= reachY) {
+            return 0;
+        }
+        boolean within = beyondX <= ROUNDING - reachX && beyondY <= ROUNDING - reachY;
+        return within ? samples : Math.max(samples, AT_BORDER);
+    }
+
     /** Adds the light at a place of the photograph, its pixels being one unit wide. */
     private void sample(double x, double y) {
-        if (x < 0 || y < 0 || x > photograph.width() || y > photograph.height()) {
+        if (x < 0 || y < 0 || x > wide || y > high) {
             add(BARE_CARD, 1);
             return;
         }
-        double fromX = Math.min(photograph.width() - 1.0, Math.max(0, x - 0.5));
-        double fromY = Math.min(photograph.height() - 1.0, Math.max(0, y - 0.5));
+        double fromX = Math.min(source.width() - 1.0, Math.max(0, x - 0.5));
+        double fromY = Math.min(source.height() - 1.0, Math.max(0, y - 0.5));
         int left = (int) fromX;
         int top = (int) fromY;
-        int right = Math.min(photograph.width() - 1, left + 1);
-        int bottom = Math.min(photograph.height() - 1, top + 1);
+        int right = Math.min(source.width() - 1, left + 1);
+        int bottom = Math.min(source.height() - 1, top + 1);
         float partX = (float) (fromX - left);
         float partY = (float) (fromY - top);
-        add(photograph.rgb(left, top), (1 - partX) * (1 - partY));
-        add(photograph.rgb(right, top), partX * (1 - partY));
-        add(photograph.rgb(left, bottom), (1 - partX) * partY);
-        add(photograph.rgb(right, bottom), partX * partY);
+        add(source.rgb(left, top), (1 - partX) * (1 - partY));
+        add(source.rgb(right, top), partX * (1 - partY));
+        add(source.rgb(left, bottom), (1 - partX) * partY);
+        add(source.rgb(right, bottom), partX * partY);
     }
 
     private void add(int rgb, float part) {
