@@ -103,7 +103,7 @@ public final class DeskWindow extends JFrame {
         words.add(instruments);
         words.add(work, "wmin 0");
         card.add(words, "wmin 0");
-        card.add(new ReferenceRules(session, notanCard), "growx 0, wmin 0");
+        card.add(new ReferenceRules(session, notanCard), "wmin 0");
         return card;
     }
 
