@@ -38,7 +38,11 @@ final class PointerLine extends JPanel {
         }
 
         private Disk next() {
-            return values()[(ordinal() + 1) % values().length];
+            return switch (this) {
+                case POINT -> SMALL;
+                case SMALL -> BROAD;
+                case BROAD -> POINT;
+            };
         }
     }
 

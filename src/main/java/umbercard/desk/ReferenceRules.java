@@ -87,7 +87,8 @@ final class ReferenceRules extends JPanel {
         rules.add(squint, "w 40:100:100");
         ButtonGroup one = new ButtonGroup();
         for (SquintWay way : SquintWay.values()) {
-            JToggleButton word = word("squint-" + way.key(), Words.say("desk.squint-way." + way.key()), () -> take(way));
+            JToggleButton word =
+                    word("squint-" + way.key(), Words.say("desk.squint-way." + way.key()), () -> take(way));
             word.setToolTipText(Words.say("desk.squint-way." + way.key() + ".tip"));
             one.add(word);
             ways.put(way, word);
@@ -185,10 +186,7 @@ final class ReferenceRules extends JPanel {
         if (!card.seenAs().splits()) {
             return OptionalDouble.empty();
         }
-        OptionalDouble own = session.study()
-                .reference()
-                .map(Reference::split)
-                .orElse(OptionalDouble.empty());
+        OptionalDouble own = session.study().reference().map(Reference::split).orElse(OptionalDouble.empty());
         return own.isPresent() ? own : card.split();
     }
 

@@ -77,8 +77,8 @@ final class SplitCurve extends JSlider {
         double share = below.shareBelow(split.getAsDouble());
         String now = Words.say("desk.curve.split", split.getAsDouble(), percent(share));
         return next(share)
-                .map(fraction -> now + " "
-                        + Words.say("desk.curve.reach", fraction.words(), below.valueFor(fraction.share())))
+                .map(fraction ->
+                        now + " " + Words.say("desk.curve.reach", fraction.words(), below.valueFor(fraction.share())))
                 .orElse(now);
     }
 

@@ -67,8 +67,10 @@ final class EdgeKeeping {
             slope[i] = (slope[i] - m * offset[i]) / (Math.max(0, variance.samples()[i]) + EPSILON);
             offset[i] -= slope[i] * m;
         }
-        float[] slopes = new Plane(plane.width(), plane.height(), slope).mean(box).samples();
-        float[] offsets = new Plane(plane.width(), plane.height(), offset).mean(box).samples();
+        float[] slopes =
+                new Plane(plane.width(), plane.height(), slope).mean(box).samples();
+        float[] offsets =
+                new Plane(plane.width(), plane.height(), offset).mean(box).samples();
         for (int i = 0; i < slopes.length; i++) {
             float light = slopes[i] * guide.samples()[i] + offsets[i];
             slopes[i] = Math.min(1, Math.max(0, light));

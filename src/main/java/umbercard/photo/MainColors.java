@@ -16,7 +16,7 @@ import umbercard.picture.Picture;
  */
 public final class MainColors {
     private static final int BITS = 5;
-    private static final int BINS = 1 << 3 * BITS;
+    private static final int BINS = 1 << (3 * BITS);
 
     /** Linear light 0..1 as a whole number. */
     private static final int UNIT = 1 << 20;

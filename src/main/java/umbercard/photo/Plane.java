@@ -6,7 +6,29 @@ import java.util.Arrays;
  * One plane of samples in linear light, row after row, mirrored at its borders. Arithmetic is in floats, whose rounding Java
  * lays down, in an order that a processor can do several samples at once in.
  */
-record Plane(int width, int height, float[] samples) {
+final class Plane {
+    private final int width;
+    private final int height;
+    private final float[] samples;
+
+    Plane(int width, int height, float[] samples) {
+        this.width = width;
+        this.height = height;
+        this.samples = samples;
+    }
+
+    int width() {
+        return width;
+    }
+
+    int height() {
+        return height;
+    }
+
+    /** The array itself, not a copy. */
+    float[] samples() {
+        return samples;
+    }
 
     /** Half as wide and high, rounded up: each sample the mean of four. */
     Plane half() {

@@ -82,12 +82,10 @@ public final class SquintPyramid {
         int level = level(sigma);
         double rest = rest(sigma, level);
         List<Plane> small = planes.apply(level);
-        List<Plane> squinted =
-                switch (way) {
-                    case GAUSSIAN ->
-                        small.stream().map(plane -> plane.blurred(rest)).toList();
-                    case KEEPING_EDGES -> EdgeKeeping.squint(small, luminance(level), rest);
-                };
+        List<Plane> squinted = switch (way) {
+            case GAUSSIAN -> small.stream().map(plane -> plane.blurred(rest)).toList();
+            case KEEPING_EDGES -> EdgeKeeping.squint(small, luminance(level), rest);
+        };
         return squinted.stream()
                 .map(plane -> plane.enlarged(picture.width(), picture.height(), 1 << level))
                 .toList();

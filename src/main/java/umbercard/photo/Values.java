@@ -68,8 +68,8 @@ public final class Values {
         }
         int[] grays = new int[steps.values().size()];
         for (int i = 0; i < grays.length; i++) {
-            grays[i] = LinearLight.grayOf((float)
-                    MunsellValue.luminance(steps.values().get(i)));
+            grays[i] = LinearLight.grayOf(
+                    (float) MunsellValue.luminance(steps.values().get(i)));
         }
         float[] luminance = field.luminance();
         int[] pixels = new int[luminance.length];

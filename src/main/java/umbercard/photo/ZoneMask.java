@@ -45,7 +45,8 @@ public final class ZoneMask {
             return;
         }
         path.moveTo(
-                scale * segments.get(0).start().x(), scale * segments.get(0).start().y());
+                scale * segments.get(0).start().x(),
+                scale * segments.get(0).start().y());
         for (Cubic segment : segments) {
             path.curveTo(
                     scale * segment.pullStart().x(),

@@ -202,7 +202,8 @@ final class ReferenceLayer {
             case GRAY -> Values.gray(squint.values());
             case TWO_VALUES -> Values.twoValues(squint.values(), split.orElseThrow());
             case THREE_VALUES, FOUR_VALUES, FIVE_VALUES ->
-                Values.inSteps(squint.values(), squint.curve().steps(wanted.seenAs().steps(), split.orElseThrow()));
+                Values.inSteps(
+                        squint.values(), squint.curve().steps(wanted.seenAs().steps(), split.orElseThrow()));
         };
     }
 
@@ -225,9 +226,7 @@ final class ReferenceLayer {
         Colored colors = colored.filter(c -> c.framed().equals(frame.picture()))
                 .filter(c -> c.squint().equals(squint))
                 .orElseGet(() -> new Colored(
-                        frame.picture(),
-                        squint,
-                        frame.pyramid().colors(SquintWay.of(squint), sigma(frame, squint))));
+                        frame.picture(), squint, frame.pyramid().colors(SquintWay.of(squint), sigma(frame, squint))));
         colored = Optional.of(colors);
         return colors.picture();
     }

@@ -38,8 +38,8 @@ public record UnderPointer(Optional<Lab> reference, boolean dark) {
         List<Mark> last = new ArrayList<>(Windows.visible(thumbnail));
         Collections.reverse(last);
         return last.stream()
-                .filter(mark -> mayCover(mark, place)
-                        && Shapes.of(mark.outline()).contains(place.x(), place.y()))
+                .filter(mark ->
+                        mayCover(mark, place) && Shapes.of(mark.outline()).contains(place.x(), place.y()))
                 .findFirst()
                 .map(mark -> mark.kind() == Mark.Kind.LAY)
                 .orElse(thumbnail.ground() == Thumbnail.Ground.DARK);
