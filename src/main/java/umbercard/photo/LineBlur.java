@@ -46,24 +46,6 @@ sealed interface LineBlur {
         }
     }
 
-    /**
-     * A box of whole samples with a part of one more at both ends.
-     *
-     * @param radius whole samples to each side of the middle one
-     * @param inner the weight of each whole sample
-     * @param outer the weight of the two end samples
-     */
-    record Box(int radius, double inner, double outer) {
-        /** The box of a variance in square samples, over 0. */
-        static Box of(double variance) {
-            int r = (int) Math.floor((Math.sqrt(1 + 12 * variance) - 1) / 2);
-            // Gwosdek et al. 2011: alpha, the weight of the two end samples, follows from the variance wanted.
-            double alpha = (2 * r + 1) * (r * (r + 1) - 3 * variance) / (6 * (variance - (r + 1) * (r + 1)));
-            double inner = 1 / (2 * alpha + 2 * r + 1);
-            return new Box(r, inner, alpha * inner);
-        }
-    }
-
     /** Four boxes, each of whole samples and a part of one more at both ends, that together have the Gaussian's variance. */
     final class Boxes implements LineBlur {
         private static final int PASSES = 4;
@@ -73,10 +55,13 @@ sealed interface LineBlur {
         private final double outer;
 
         Boxes(double sigma) {
-            Box box = Box.of(sigma * sigma / PASSES);
-            radius = box.radius();
-            inner = box.inner();
-            outer = box.outer();
+            double variance = sigma * sigma / PASSES;
+            radius = (int) Math.floor((Math.sqrt(1 + 12 * variance) - 1) / 2);
+            int r = radius;
+            // Gwosdek et al. 2011: alpha, the weight of the two end samples, follows from the variance wanted.
+            double alpha = (2 * r + 1) * (r * (r + 1) - 3 * variance) / (6 * (variance - (r + 1) * (r + 1)));
+            inner = 1 / (2 * alpha + 2 * r + 1);
+            outer = alpha * inner;
         }
 
         @Override

@@ -17,10 +17,10 @@ import umbercard.picture.ValueField;
  * <p>Idea: P. J. Burt, "Fast Filter Transforms for Image Processing", Computer Graphics and Image Processing 16, 1981.
  */
 public final class SquintPyramid {
-    private static final double LEAST = 2;
+    private static final double LEAST = 1.5;
 
     /** No plane gets smaller than this. */
-    private static final int SMALLEST = 8;
+    private static final int SMALLEST = 16;
 
     private final Picture picture;
     private final ValueField values;
@@ -79,7 +79,7 @@ public final class SquintPyramid {
     }
 
     private List<Plane> squint(SquintWay way, double sigma, IntFunction<List<Plane>> planes) {
-        int level = level(sigma);
+        int level = level(way, sigma);
         double rest = rest(sigma, level);
         List<Plane> small = planes.apply(level);
         List<Plane> squinted = switch (way) {
@@ -91,13 +91,14 @@ public final class SquintPyramid {
                 .toList();
     }
 
-    private int level(double sigma) {
+    private int level(SquintWay way, double sigma) {
         int level = 0;
         while (rest(sigma, level + 1) >= LEAST
                 && Math.min(picture.width(), picture.height()) >> (level + 1) >= SMALLEST) {
             level++;
         }
-        return level;
+        // A kept edge shows the pixels of its level: finer ones, where that does not cost too much.
+        return way == SquintWay.KEEPING_EDGES && level > 1 ? level - 1 : level;
     }
 
     /**
