@@ -25,7 +25,9 @@ final class EdgeKeeping {
     static List<Plane> squint(List<Plane> planes, Plane luminance, double sigma) {
         Plane rolled = luminance.blurred(sigma);
         for (int i = 1; i < ROUNDS; i++) {
-            rolled = new BilateralGrid(rolled, sigma, List.of(luminance)).planes().get(0);
+            rolled = new BilateralGrid(rolled, sigma, List.of(luminance))
+                    .planes()
+                    .get(0);
         }
         return new BilateralGrid(rolled, sigma, planes).planes();
     }

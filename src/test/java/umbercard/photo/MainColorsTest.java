@@ -39,8 +39,7 @@ class MainColorsTest {
             assertThat(found.get(i).share()).isCloseTo(shares[i], within(1e-9));
             Lab color = found.get(i).color();
             Lab wanted = Lab.ofSrgb(KILN[i]);
-            assertThat(Math.hypot(
-                            color.l() - wanted.l(), Math.hypot(color.a() - wanted.a(), color.b() - wanted.b())))
+            assertThat(Math.hypot(color.l() - wanted.l(), Math.hypot(color.a() - wanted.a(), color.b() - wanted.b())))
                     .isLessThan(1.5);
         }
     }
@@ -48,8 +47,8 @@ class MainColorsTest {
     @Test
     void theSamePixelsInAnotherOrderGiveTheSame() {
         Picture picture = Photographs.noise(90, 70, 4);
-        List<Integer> pixels = new ArrayList<>(
-                IntStream.of(picture.pixels()).boxed().toList());
+        List<Integer> pixels =
+                new ArrayList<>(IntStream.of(picture.pixels()).boxed().toList());
         Collections.shuffle(pixels, new Random(9));
         Picture shuffled = Photographs.picture(90, 70, (x, y) -> pixels.get(y * 90 + x));
         assertThat(MainColors.of(shuffled, 12)).isEqualTo(MainColors.of(picture, 12));

@@ -42,8 +42,7 @@ class OtsuTest {
         assertThat(parting.gain() / pixels)
                 .isCloseTo(check.get("between_variance").asDouble(), within(1e-8));
         long below = Arrays.stream(histogram, 0, parting.level() + 1).sum();
-        assertThat((double) below / pixels)
-                .isCloseTo(check.get("class0_share").asDouble(), within(1e-9));
+        assertThat((double) below / pixels).isCloseTo(check.get("class0_share").asDouble(), within(1e-9));
     }
 
     /** ImageJ looks for the same largest variance; where several levels in a row are equally good it may take another. */

@@ -29,13 +29,13 @@ class SamplingTest {
         for (double radius : new double[] {0.4, 1, 2.7, 6.1}) {
             double x = 10.2;
             double y = 8.7;
-            Picture marked =
-                    Photographs.picture(21, 17, (i, j) -> Math.hypot(i + 0.5 - x, j + 0.5 - y) <= radius ? 0xffffff : 0);
+            Picture marked = Photographs.picture(
+                    21, 17, (i, j) -> Math.hypot(i + 0.5 - x, j + 0.5 - y) <= radius ? 0xffffff : 0);
             assertThat(Sampling.disk(marked, x, y, radius).orElseThrow().l())
                     .as("radius " + radius)
                     .isCloseTo(100, within(1e-4));
-            Picture around =
-                    Photographs.picture(21, 17, (i, j) -> Math.hypot(i + 0.5 - x, j + 0.5 - y) <= radius ? 0 : 0xffffff);
+            Picture around = Photographs.picture(
+                    21, 17, (i, j) -> Math.hypot(i + 0.5 - x, j + 0.5 - y) <= radius ? 0 : 0xffffff);
             assertThat(Sampling.disk(around, x, y, radius).orElseThrow().l()).isCloseTo(0, within(1e-4));
         }
     }

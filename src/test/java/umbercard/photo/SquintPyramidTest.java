@@ -2,7 +2,6 @@ package umbercard.photo;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.assertj.core.api.Assertions.within;
 
 import ij.plugin.filter.GaussianBlur;
 import ij.process.FloatProcessor;
@@ -141,7 +140,9 @@ class SquintPyramidTest {
                             .colors(way, 40)
                             .pixels())
                     .containsExactly(0x808080);
-            assertThat(new SquintPyramid(Photographs.picture(3, 1, (x, y) -> 0x404040)).values(way, 7).luminance())
+            assertThat(new SquintPyramid(Photographs.picture(3, 1, (x, y) -> 0x404040))
+                            .values(way, 7)
+                            .luminance())
                     .hasSize(3);
         }
     }

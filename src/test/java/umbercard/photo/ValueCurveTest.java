@@ -80,7 +80,9 @@ class ValueCurveTest {
             double value = MunsellValue.ofLuminance(Srgb.luminance(seen[i]));
             assertThat(value).isCloseTo(MunsellValue.ofLuminance(Srgb.luminance(grays[i / 2])), within(0.05));
         }
-        assertThat(curve.steps(5, curve.otsu()).values()).as("nothing is left to part").hasSize(4);
+        assertThat(curve.steps(5, curve.otsu()).values())
+                .as("nothing is left to part")
+                .hasSize(4);
     }
 
     @Test
@@ -91,7 +93,9 @@ class ValueCurveTest {
         assertThat(steps.borders().get(0)).isCloseTo(2.5, within(0.03));
         assertThat(steps.borders().get(2)).isCloseTo(7.5, within(0.03));
         assertThat(steps.values().get(0)).isCloseTo(1.25, within(0.03));
-        assertThat(IntStream.of(Values.inSteps(field, steps).pixels()).distinct().count())
+        assertThat(IntStream.of(Values.inSteps(field, steps).pixels())
+                        .distinct()
+                        .count())
                 .isEqualTo(4);
     }
 }

@@ -36,8 +36,8 @@ class ZoneMaskTest {
 
     @Test
     void holesRunTheOtherWay() {
-        Outline hole = Outline.polygon(
-                List.of(new Point(.2, .2), new Point(.2, .4), new Point(.4, .4), new Point(.4, .2)));
+        Outline hole =
+                Outline.polygon(List.of(new Point(.2, .2), new Point(.2, .4), new Point(.4, .4), new Point(.4, .2)));
         boolean[] inside = ZoneMask.of(List.of(Outline.rectangle(0, 0, 1, 1), hole), 100, 100);
         assertThat(count(inside)).isEqualTo(10_000 - 400);
         assertThat(count(ZoneMask.of(List.of(), 10, 10))).isZero();

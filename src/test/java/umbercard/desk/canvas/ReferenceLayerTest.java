@@ -44,7 +44,14 @@ class ReferenceLayerTest {
 
     private static ReferenceLayer.Wanted wanted(Picture photograph, SeenAs as, Optional<Thumbnail> design) {
         return new ReferenceLayer.Wanted(
-                photograph, Frame.largest(RATIO, RATIO), RATIO, HEIGHT, Squint.gaussian(0), as, OptionalDouble.empty(), design);
+                photograph,
+                Frame.largest(RATIO, RATIO),
+                RATIO,
+                HEIGHT,
+                Squint.gaussian(0),
+                as,
+                OptionalDouble.empty(),
+                design);
     }
 
     /** Has no height, so it cannot be made. */
