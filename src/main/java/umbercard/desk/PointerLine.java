@@ -53,7 +53,7 @@ final class PointerLine extends JPanel {
     private Disk chosen = Disk.SMALL;
 
     PointerLine(NotanCard card, Supplier<String> atRest) {
-        super(new MigLayout("insets 0", "[grow, fill]8[]", "[]"));
+        super(new MigLayout("insets 0 " + ReferenceRules.WORD_MARGIN + " 0 0", "[grow, fill]8[]", "[]"));
         this.card = card;
         this.atRest = atRest;
         setOpaque(false);

@@ -39,6 +39,9 @@ final class ReferenceRules extends JPanel {
     /** The largest squint, as a share of the frame's diagonal. */
     private static final double MOST_SQUINT = 0.04;
 
+    /** What a word to press has to the left of its letters: words that are not pressed stand under them. */
+    static final int WORD_MARGIN = 6;
+
     private final Session session;
     private final NotanCard card;
     private final JSlider fade;
@@ -80,8 +83,8 @@ final class ReferenceRules extends JPanel {
     }
 
     private JPanel rules() {
-        JPanel rules = row();
-        rules.add(new JLabel(Words.say("desk.rule.fade")));
+        JPanel rules = row("gapx 8");
+        rules.add(new JLabel(Words.say("desk.rule.fade")), "gapleft " + WORD_MARGIN);
         rules.add(fade, "w 40:100:100");
         rules.add(new JLabel(Words.say("desk.rule.squint")), "gapleft 8");
         rules.add(squint, "w 40:100:100");
@@ -98,7 +101,7 @@ final class ReferenceRules extends JPanel {
     }
 
     private JPanel seen() {
-        JPanel seen = row();
+        JPanel seen = row("gapx 0");
         ButtonGroup one = new ButtonGroup();
         for (SeenAs way : SeenAs.values()) {
             JToggleButton word = word("seen-as-" + way.key(), Words.say("desk.seen-as." + way.key()), () -> {
@@ -109,13 +112,13 @@ final class ReferenceRules extends JPanel {
             word.setToolTipText(Words.say("desk.seen-as." + way.key() + ".tip"));
             word.setSelected(way == card.seenAs());
             one.add(word);
-            seen.add(word, "gapleft 0");
+            seen.add(word);
         }
         return seen;
     }
 
-    private static JPanel row() {
-        JPanel row = new JPanel(new MigLayout("insets 0, gapx 8", "", "[]"));
+    private static JPanel row(String gap) {
+        JPanel row = new JPanel(new MigLayout("insets 0, " + gap, "", "[]"));
         row.setOpaque(false);
         return row;
     }

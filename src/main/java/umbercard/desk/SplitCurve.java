@@ -3,6 +3,7 @@ package umbercard.desk;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Dimension;
 import java.awt.event.MouseEvent;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import javax.swing.JSlider;
@@ -78,7 +79,7 @@ final class SplitCurve extends JSlider {
         String now = Words.say("desk.curve.split", split.getAsDouble(), percent(share));
         return next(share)
                 .map(fraction ->
-                        now + " " + Words.say("desk.curve.reach", fraction.words(), below.valueFor(fraction.share())))
+                        now + " " + Words.say("desk.curve.reach", words(fraction), below.valueFor(fraction.share())))
                 .orElse(now);
     }
 
@@ -90,6 +91,12 @@ final class SplitCurve extends JSlider {
             }
         }
         return Optional.empty();
+    }
+
+    /** Short, as the ledger's rule has it. */
+    private static String words(Fraction fraction) {
+        return Words.say(
+                "ledger.fraction." + fraction.name().toLowerCase(Locale.ROOT).replace('_', '-'));
     }
 
     private static String percent(double share) {
@@ -107,7 +114,7 @@ final class SplitCurve extends JSlider {
         for (Fraction fraction : Fraction.values()) {
             double there = below.valueFor(fraction.share());
             if (Math.abs(there - value) < NEAR) {
-                return Words.say("desk.curve.reach", fraction.words(), there);
+                return Words.say("desk.curve.reach", words(fraction), there);
             }
         }
         if (Math.abs(below.otsu() - value) < NEAR) {
