@@ -24,6 +24,16 @@ public record Lab(double l, double a, double b) {
                 Srgb.decode((rgb & 0xff) / 255.0)));
     }
 
+    /** The color of linear light in sRGB's primaries, each 0..1. */
+    public static Lab ofLinear(double red, double green, double blue) {
+        return ofXyz(Srgb.toXyz(red, green, blue));
+    }
+
+    /** L*, 0..100, of a relative luminance 0..1. */
+    public static double lightness(double luminance) {
+        return 116 * f(luminance) - 16;
+    }
+
     /** From tristimulus values under D65, white at Y = 1. */
     static Lab ofXyz(double[] xyz) {
         double fx = f(xyz[0] / Srgb.WHITE[0]);

@@ -4,10 +4,13 @@ import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.EventQueue;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
+import java.util.EnumMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
 import java.util.function.ToDoubleFunction;
+import java.util.function.UnaryOperator;
 import javax.swing.ButtonGroup;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -17,13 +20,18 @@ import net.miginfocom.swing.MigLayout;
 import umbercard.desk.canvas.NotanCard;
 import umbercard.desk.canvas.SeenAs;
 import umbercard.desk.session.Session;
+import umbercard.desk.session.Session.Change;
 import umbercard.door.Edit;
 import umbercard.model.Reference;
 import umbercard.model.Squint;
+import umbercard.photo.SquintWay;
 import umbercard.words.Message;
 import umbercard.words.Words;
 
-/** How the reference is looked at: rules for fade, squint and split, dragged or turned by the wheel, and the way it is seen. */
+/**
+ * How the reference is looked at: rules for fade and squint, the way to squint, the way it is seen, and the curve of its
+ * values with the split on it. What can be dragged can be turned by the wheel.
+ */
 final class ReferenceRules extends JPanel {
     /** Steps on each rule. */
     private static final int STEPS = 100;
@@ -31,63 +39,118 @@ final class ReferenceRules extends JPanel {
     /** The largest squint, as a share of the frame's diagonal. */
     private static final double MOST_SQUINT = 0.04;
 
-    private static final double MOST_VALUE = 10;
+    /** What a word to press has to the left of its letters: words that are not pressed stand under them. */
+    static final int WORD_MARGIN = 6;
 
     private final Session session;
     private final NotanCard card;
     private final JSlider fade;
     private final JSlider squint;
-    private final JSlider split;
-    private final JLabel splitWord = new JLabel(Words.say("desk.rule.split"));
+    private final SplitCurve split = new SplitCurve();
+    private final Map<SquintWay, JToggleButton> ways = new EnumMap<>(SquintWay.class);
+    private final PointerLine line;
     private boolean filling;
 
     ReferenceRules(Session session, NotanCard card) {
-        super(new MigLayout("insets 0, gapx 8, hidemode 3"));
+        super(new MigLayout("insets 0, fillx, gap 14 0", "[][grow, fill, right]", "[]0[]0[]"));
         this.session = session;
         this.card = card;
+        this.line = new PointerLine(card, split::words);
         setName("reference-rules");
         setOpaque(false);
-        fade = rule("fade", at -> reference -> reference.withFade(at));
+        fade = rule(new JSlider(0, STEPS), "fade", at -> reference -> reference.withFade(at));
         squint = rule(
+                new JSlider(0, STEPS),
                 "squint",
                 at -> reference ->
                         reference.withSquint(new Squint(reference.squint().way(), at * MOST_SQUINT)));
-        split = rule(
+        rule(
+                split,
                 "split",
-                at -> reference ->
-                        reference.withSplit(at == 0 ? OptionalDouble.empty() : OptionalDouble.of(at * MOST_VALUE)));
-        add(new JLabel(Words.say("desk.rule.fade")));
-        add(fade, "w 40:130:130");
-        add(new JLabel(Words.say("desk.rule.squint")), "gapleft 12");
-        add(squint, "w 40:130:130");
-        addWays();
-        add(splitWord, "gapleft 12");
-        add(split, "w 40:110:110");
-        session.listen(change -> fill());
+                at -> reference -> reference.withSplit(
+                        at == 0 ? OptionalDouble.empty() : OptionalDouble.of(at * SplitCurve.MOST_VALUE)));
+        add(rules(), "wmin 0");
+        add(split, "spany 2, growy, wmax 260, alignx right, wrap");
+        add(seen(), "wmin 0, wrap");
+        add(line, "span, growx, wmin 0");
+        session.listen(change -> {
+            if (change != Change.PREVIEW) {
+                fill();
+            }
+        });
+        card.whenSeen(this::fill);
         fill();
     }
 
-    private void addWays() {
+    private JPanel rules() {
+        JPanel rules = row("gapx 8");
+        rules.add(new JLabel(Words.say("desk.rule.fade")), "gapleft " + WORD_MARGIN);
+        rules.add(fade, "w 40:100:100");
+        rules.add(new JLabel(Words.say("desk.rule.squint")), "gapleft 8");
+        rules.add(squint, "w 40:100:100");
         ButtonGroup one = new ButtonGroup();
-        for (SeenAs way : SeenAs.values()) {
-            JToggleButton word = new JToggleButton(Words.say("desk.seen-as." + way.key()), way == card.seenAs());
-            word.setName("seen-as-" + way.key());
-            word.putClientProperty(FlatClientProperties.STYLE_CLASS, "word");
-            word.putClientProperty(FlatClientProperties.BUTTON_TYPE, FlatClientProperties.BUTTON_TYPE_BORDERLESS);
-            word.addActionListener(event -> {
-                card.seeAs(way);
-                fill();
-                if (EventQueue.getCurrentEvent() instanceof MouseEvent) {
-                    card.requestFocusInWindow();
-                }
-            });
+        for (SquintWay way : SquintWay.values()) {
+            JToggleButton word =
+                    word("squint-" + way.key(), Words.say("desk.squint-way." + way.key()), () -> take(way));
+            word.setToolTipText(Words.say("desk.squint-way." + way.key() + ".tip"));
             one.add(word);
-            add(word, way == SeenAs.COLOR ? "gapleft 12" : "gapleft 0");
+            ways.put(way, word);
+            rules.add(word, "gapleft 0");
         }
+        return rules;
     }
 
-    private JSlider rule(String name, DoubleFunction<java.util.function.UnaryOperator<Reference>> change) {
-        JSlider rule = new JSlider(0, STEPS);
+    private JPanel seen() {
+        JPanel seen = row("gapx 0");
+        ButtonGroup one = new ButtonGroup();
+        for (SeenAs way : SeenAs.values()) {
+            JToggleButton word = word("seen-as-" + way.key(), Words.say("desk.seen-as." + way.key()), () -> {
+                card.seeAs(way);
+                fill();
+            });
+            word.getAccessibleContext().setAccessibleDescription(Words.say("desk.seen-as." + way.key() + ".tip"));
+            word.setToolTipText(Words.say("desk.seen-as." + way.key() + ".tip"));
+            word.setSelected(way == card.seenAs());
+            one.add(word);
+            seen.add(word);
+        }
+        return seen;
+    }
+
+    private static JPanel row(String gap) {
+        JPanel row = new JPanel(new MigLayout("insets 0, " + gap, "", "[]"));
+        row.setOpaque(false);
+        return row;
+    }
+
+    private JToggleButton word(String name, String words, Runnable action) {
+        JToggleButton word = new JToggleButton(words);
+        word.setName(name);
+        word.putClientProperty(FlatClientProperties.STYLE_CLASS, "word");
+        word.putClientProperty(FlatClientProperties.BUTTON_TYPE, FlatClientProperties.BUTTON_TYPE_BORDERLESS);
+        word.addActionListener(event -> {
+            action.run();
+            if (EventQueue.getCurrentEvent() instanceof MouseEvent) {
+                card.requestFocusInWindow();
+            }
+        });
+        return word;
+    }
+
+    private void take(SquintWay way) {
+        edit(
+                "desk.squint-way.done",
+                reference -> reference.withSquint(
+                        new Squint(way.key(), reference.squint().sigma())),
+                Optional.empty());
+    }
+
+    private void edit(String name, UnaryOperator<Reference> change, Optional<String> joinsWith) {
+        session.edit(new Edit(
+                Message.of(name), study -> study.withReference(study.reference().map(change)), joinsWith));
+    }
+
+    private JSlider rule(JSlider rule, String name, DoubleFunction<UnaryOperator<Reference>> change) {
         rule.setName(name);
         rule.setOpaque(false);
         rule.setToolTipText(Words.say("desk.rule." + name + ".tip"));
@@ -97,11 +160,8 @@ final class ReferenceRules extends JPanel {
         rule.addMouseWheelListener(event -> rule.setValue(rule.getValue() - event.getWheelRotation() * 2));
         rule.addChangeListener(event -> {
             if (!filling) {
-                double at = (double) rule.getValue() / STEPS;
-                session.edit(new Edit(
-                        Message.of("desk.rule." + name + ".done"),
-                        study -> study.withReference(study.reference().map(change.apply(at))),
-                        Optional.of(name)));
+                double at = (double) rule.getValue() / rule.getMaximum();
+                edit("desk.rule." + name + ".done", change.apply(at), Optional.of(name));
             }
         });
         return rule;
@@ -111,18 +171,33 @@ final class ReferenceRules extends JPanel {
         filling = true;
         set(fade, Reference::fade, 1);
         set(squint, reference -> reference.squint().sigma(), MOST_SQUINT);
-        set(split, reference -> reference.split().orElse(0), MOST_VALUE);
-        boolean splits = card.seenAs() == SeenAs.TWO_VALUES;
-        split.setVisible(splits);
-        splitWord.setVisible(splits);
+        OptionalDouble at = splitSeen();
+        set(split, reference -> at.orElse(0), SplitCurve.MOST_VALUE);
+        split.setEnabled(split.isEnabled() && card.seenAs().splits());
+        split.show(card.valueCurve(), at);
+        Optional<SquintWay> way = session.study().reference().map(r -> SquintWay.of(r.squint()));
+        ways.forEach((each, word) -> {
+            word.setEnabled(way.isPresent());
+            word.setSelected(way.filter(each::equals).isPresent());
+        });
+        line.rest();
         filling = false;
+    }
+
+    /** The painter's own split, else the one that the photograph is seen with; none while it is not split. */
+    private OptionalDouble splitSeen() {
+        if (!card.seenAs().splits()) {
+            return OptionalDouble.empty();
+        }
+        OptionalDouble own = session.study().reference().map(Reference::split).orElse(OptionalDouble.empty());
+        return own.isPresent() ? own : card.split();
     }
 
     private void set(JSlider rule, ToDoubleFunction<Reference> figure, double most) {
         Optional<Reference> reference = session.study().reference();
         rule.setEnabled(reference.isPresent());
         rule.setValue(reference
-                .map(r -> (int) Math.round(STEPS * figure.applyAsDouble(r) / most))
+                .map(r -> (int) Math.round(rule.getMaximum() * figure.applyAsDouble(r) / most))
                 .orElse(0));
     }
 

@@ -11,7 +11,8 @@ import umbercard.picture.ValueField;
  * <p>Under a sigma of {@value #EXACT_BELOW} pixels the kernel is the true one; from there on it is four passes of the
  * extended box filter (P. Gwosdek, S. Grewenig, A. Bruhn, J. Weickert, "Theoretical Foundations of Gaussian Convolution by
  * Extended Box Filtering", SSVM 2011), whose cost does not grow with sigma; its mean error against a true Gaussian is under
- * 0.5 L* even on stripes of black and white, and far less on a photograph.
+ * 0.5 L* even on stripes of black and white, and far less on a photograph. {@link SquintPyramid} is quicker where many blurs
+ * of one picture are wanted.
  */
 public final class Squinter {
     private static final int EXACT_BELOW = 3;
@@ -101,7 +102,8 @@ public final class Squinter {
         }
     }
 
-    private static int mirrored(int at, int width) {
+    /** Where a line of {@code width} samples that is mirrored at its ends has the sample of a place beyond them. */
+    static int mirrored(int at, int width) {
         int place = Math.floorMod(at, 2 * width);
         return place < width ? place : 2 * width - 1 - place;
     }

@@ -17,7 +17,6 @@ public final class Values {
     /** The light of a two-value picture, as {@code 0xRRGGBB}: bare card. */
     public static final int LIGHT = FramedView.BARE_CARD;
 
-    private static final int LEVELS = 512;
     private static final int BINS = 1 << 14;
 
     private Values() {}
@@ -57,6 +56,29 @@ public final class Values {
         int[] pixels = new int[luminance.length];
         for (int i = 0; i < pixels.length; i++) {
             pixels[i] = luminance[i] < border ? dark : light;
+        }
+        return new Picture(field.width(), field.height(), pixels);
+    }
+
+    /** The field in a few values, each in the gray of its step. */
+    public static Picture inSteps(ValueField field, ValueSteps steps) {
+        float[] borders = new float[steps.borders().size()];
+        for (int i = 0; i < borders.length; i++) {
+            borders[i] = (float) MunsellValue.luminance(steps.borders().get(i));
+        }
+        int[] grays = new int[steps.values().size()];
+        for (int i = 0; i < grays.length; i++) {
+            grays[i] = LinearLight.grayOf(
+                    (float) MunsellValue.luminance(steps.values().get(i)));
+        }
+        float[] luminance = field.luminance();
+        int[] pixels = new int[luminance.length];
+        for (int i = 0; i < pixels.length; i++) {
+            int step = 0;
+            for (float border : borders) {
+                step += luminance[i] < border ? 0 : 1;
+            }
+            pixels[i] = grays[step];
         }
         return new Picture(field.width(), field.height(), pixels);
     }
@@ -136,73 +158,10 @@ public final class Values {
 
     /**
      * The split that parts the field's Munsell values best by N. Otsu, "A Threshold Selection Method from Gray-Level
-     * Histograms", IEEE Trans. Systems, Man, and Cybernetics 9(1), 1979, on {@value #LEVELS} levels. A field of a single
-     * level splits in the middle, at 5.
+     * Histograms", IEEE Trans. Systems, Man, and Cybernetics 9(1), 1979. A field of a single level splits in the middle,
+     * at 5.
      */
     public static double otsu(ValueField field) {
-        long[] histogram = new long[LEVELS];
-        for (float sample : field.luminance()) {
-            histogram[LevelTable.levelOf(sample)]++;
-        }
-        int level = otsu(histogram);
-        return level < 0 ? 5 : 10.0 * (level + 1) / LEVELS;
-    }
-
-    /**
-     * The highest level of the lower class, where the variance between the classes is largest; the middle one where several
-     * in a row are equally good; -1 where one class has all.
-     */
-    static int otsu(long[] histogram) {
-        double count = 0;
-        double sum = 0;
-        for (int i = 0; i < histogram.length; i++) {
-            count += histogram[i];
-            sum += (double) i * histogram[i];
-        }
-        double best = 0;
-        int first = -1;
-        int last = -1;
-        double below = 0;
-        double sumBelow = 0;
-        for (int k = 0; k < histogram.length; k++) {
-            below += histogram[k];
-            sumBelow += (double) k * histogram[k];
-            double above = count - below;
-            if (below == 0 || above == 0) {
-                continue;
-            }
-            double step = sumBelow / below - (sum - sumBelow) / above;
-            double between = below * above * step * step;
-            if (between > best) {
-                best = between;
-                first = k;
-                last = k;
-            } else if (between == best && last == k - 1) {
-                last = k;
-            }
-        }
-        return first < 0 ? -1 : (first + last) / 2;
-    }
-
-    /** The level of Munsell value that a luminance belongs to. */
-    private static final class LevelTable {
-        private static final int STEPS = 1 << 16;
-        private static final short[] LEVEL = new short[STEPS];
-
-        static {
-            int level = 0;
-            double next = MunsellValue.luminance(10.0 / LEVELS);
-            for (int i = 0; i < STEPS; i++) {
-                while (level < LEVELS - 1 && (i + 0.5) / STEPS >= next) {
-                    level++;
-                    next = MunsellValue.luminance(10.0 * (level + 1) / LEVELS);
-                }
-                LEVEL[i] = (short) level;
-            }
-        }
-
-        static int levelOf(float luminance) {
-            return LEVEL[Math.min(STEPS - 1, Math.max(0, (int) (luminance * STEPS)))];
-        }
+        return ValueCurve.of(field).otsu();
     }
 }

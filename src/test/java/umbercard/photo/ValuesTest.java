@@ -3,18 +3,12 @@ package umbercard.photo;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.IOException;
 import java.util.Arrays;
 import java.util.stream.Stream;
-import java.util.stream.StreamSupport;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
 import umbercard.color.Lab;
 import umbercard.color.MunsellValue;
 import umbercard.color.Srgb;
@@ -22,25 +16,6 @@ import umbercard.picture.Picture;
 import umbercard.picture.ValueField;
 
 class ValuesTest {
-
-    static Stream<JsonNode> thresholds() throws IOException {
-        JsonNode all = new ObjectMapper().readTree(Photographs.resource("threshold_checks.json"));
-        return StreamSupport.stream(all.get("cases").spliterator(), false);
-    }
-
-    /** Source: Otsu 1979, with the histograms and sources named in threshold_checks.json. */
-    @ParameterizedTest
-    @MethodSource("thresholds")
-    void splitsHistogramsWhereTheyPartBest(JsonNode check) {
-        long[] histogram = StreamSupport.stream(check.get("histogram").spliterator(), false)
-                .mapToLong(JsonNode::asLong)
-                .toArray();
-        assertThat(Values.otsu(histogram))
-                .as(check.get("name").asText())
-                .isBetween(
-                        check.get("threshold_first").asInt(),
-                        check.get("threshold_last").asInt());
-    }
 
     @Test
     void splitsTwoValuesBetweenThem() {

@@ -13,6 +13,7 @@ import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import javax.swing.JPanel;
 import umbercard.desk.session.Session;
 import umbercard.desk.session.Session.Change;
@@ -20,9 +21,11 @@ import umbercard.desk.theme.PaperCard;
 import umbercard.desk.theme.Theme;
 import umbercard.door.Instrument;
 import umbercard.door.Place;
+import umbercard.geometry.Point;
 import umbercard.kernel.Plugins;
 import umbercard.model.Reference;
 import umbercard.model.Study;
+import umbercard.photo.ValueCurve;
 import umbercard.words.Words;
 
 /**
@@ -49,7 +52,8 @@ public final class NotanCard extends JPanel {
     private final Handling handling;
     private final transient List<Runnable> whenTaken = new ArrayList<>();
     private final MarksLayer marks = new MarksLayer();
-    private final ReferenceLayer reference = new ReferenceLayer(this::repaint);
+    private final transient List<Runnable> whenSeen = new ArrayList<>();
+    private final ReferenceLayer reference = new ReferenceLayer(this::seen);
     private SeenAs seenAs = SeenAs.COLOR;
     private Bare bare = Bare.NO;
     private boolean pointerOn;
@@ -156,6 +160,44 @@ public final class NotanCard extends JPanel {
     public void seeAs(SeenAs way) {
         seenAs = way;
         repaint();
+    }
+
+    /** Runs {@code listener} whenever the photograph is seen anew. */
+    public void whenSeen(Runnable listener) {
+        whenSeen.add(listener);
+    }
+
+    private void seen() {
+        whenSeen.forEach(Runnable::run);
+        repaint();
+    }
+
+    /** How much of the photograph lies below each value, as squinted at; empty while none is seen. */
+    public Optional<ValueCurve> valueCurve() {
+        return reference.seen().map(ReferenceLayer.Seen::curve);
+    }
+
+    /** The Munsell value at which the photograph is parted; empty while it is not. */
+    public OptionalDouble split() {
+        return reference.seen().map(ReferenceLayer.Seen::split).orElse(OptionalDouble.empty());
+    }
+
+    /**
+     * What lies at a pixel of this component; empty outside the frame.
+     *
+     * @param disk the radius that is averaged over, as a share of the frame's diagonal
+     */
+    public Optional<UnderPointer> under(int x, int y, double disk) {
+        Point at = place().toFrame(x, y);
+        double ratio = session.study().ratio();
+        boolean outside = at.x() < 0 || at.y() < 0 || at.x() >= ratio || at.y() >= 1;
+        return outside
+                ? Optional.empty()
+                : Optional.of(UnderPointer.at(
+                        at,
+                        disk * Math.hypot(ratio, 1),
+                        reference.seen().map(ReferenceLayer.Seen::framed),
+                        session.thumbnail()));
     }
 
     /** Shows places over the card, for example of a reading that is being looked at. */

@@ -1,6 +1,10 @@
 package umbercard.desk.canvas;
 
 import java.awt.image.BufferedImage;
+import java.awt.image.DataBufferInt;
+import java.awt.image.DirectColorModel;
+import java.awt.image.Raster;
+import java.awt.image.WritableRaster;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.BooleanSupplier;
@@ -10,11 +14,14 @@ import javax.swing.SwingUtilities;
 import umbercard.geometry.Eye;
 import umbercard.kernel.Latest;
 import umbercard.model.Frame;
+import umbercard.model.Squint;
 import umbercard.model.Study;
 import umbercard.model.Thumbnail;
 import umbercard.notan.HatchFold;
 import umbercard.photo.FramedView;
-import umbercard.photo.Squinter;
+import umbercard.photo.SquintPyramid;
+import umbercard.photo.SquintWay;
+import umbercard.photo.ValueCurve;
 import umbercard.photo.Values;
 import umbercard.picture.Picture;
 import umbercard.picture.ValueField;
@@ -32,7 +39,7 @@ final class ReferenceLayer {
             Frame frame,
             double ratio,
             int height,
-            double sigma,
+            Squint squint,
             SeenAs seenAs,
             OptionalDouble split,
             Optional<Thumbnail> design) {
@@ -41,16 +48,15 @@ final class ReferenceLayer {
         static Optional<Wanted> of(
                 Picture photograph, Study study, Optional<Thumbnail> thumbnail, int height, SeenAs seenAs) {
             return study.reference().map(reference -> {
-                boolean follows =
-                        seenAs == SeenAs.TWO_VALUES && reference.split().isEmpty();
+                boolean follows = seenAs.splits() && reference.split().isEmpty();
                 return new Wanted(
                         photograph,
                         thumbnail.flatMap(Thumbnail::frame).orElse(reference.frame()),
                         study.ratio(),
                         height,
-                        reference.squint().sigma(),
+                        reference.squint(),
                         seenAs,
-                        seenAs == SeenAs.TWO_VALUES ? reference.split() : OptionalDouble.empty(),
+                        seenAs.splits() ? reference.split() : OptionalDouble.empty(),
                         follows ? thumbnail : Optional.empty());
             });
         }
@@ -63,14 +69,25 @@ final class ReferenceLayer {
         }
     }
 
-    private record Framed(Wanted wanted, Picture picture) {}
+    /**
+     * What is seen.
+     *
+     * @param framed the photograph in the frame, not squinted at
+     * @param curve of the values as squinted at
+     * @param split where it is parted, if it is
+     */
+    record Seen(BufferedImage image, Picture framed, ValueCurve curve, OptionalDouble split) {}
 
-    private record Squinted(Picture framed, double sigma, Picture picture, ValueField values) {}
+    private record Framed(Wanted wanted, Picture picture, SquintPyramid pyramid) {}
 
-    private record Shown(Wanted wanted, BufferedImage image) {}
+    private record Squinted(Picture framed, Squint squint, ValueField values, ValueCurve curve) {}
 
-    /** What came of asking; without an image where nothing was wanted, or it could not be made. */
-    private record Answer(Optional<Wanted> wanted, Optional<BufferedImage> image) {}
+    private record Colored(Picture framed, Squint squint, Picture picture) {}
+
+    private record Shown(Wanted wanted, Seen seen) {}
+
+    /** What came of asking; without anything seen where nothing was wanted, or it could not be made. */
+    private record Answer(Optional<Wanted> wanted, Optional<Seen> seen) {}
 
     private final Latest<Optional<Wanted>, Answer> latest;
     private final Runnable changed;
@@ -79,6 +96,7 @@ final class ReferenceLayer {
     private final HatchFold folds = new HatchFold(Eye.DEFAULT);
     private Optional<Framed> framed = Optional.empty();
     private Optional<Squinted> squinted = Optional.empty();
+    private Optional<Colored> colored = Optional.empty();
     private Optional<Wanted> failed = Optional.empty();
 
     // Used on the event thread only.
@@ -108,7 +126,12 @@ final class ReferenceLayer {
     }
 
     Optional<BufferedImage> image() {
-        return shown.map(Shown::image);
+        return shown.map(Shown::seen).map(Seen::image);
+    }
+
+    /** What is shown; of the photograph that was asked for last, though it may be seen otherwise by now. */
+    Optional<Seen> seen() {
+        return shown.map(Shown::seen);
     }
 
     /** Whether what is shown is what was asked for last. */
@@ -119,7 +142,7 @@ final class ReferenceLayer {
     private void show(Answer answer) {
         Optional<Shown> made = answer.wanted()
                 .filter(this::isOfWanted)
-                .flatMap(wanted -> answer.image().map(image -> new Shown(wanted, image)));
+                .flatMap(wanted -> answer.seen().map(seen -> new Shown(wanted, seen)));
         if (made.isPresent()) {
             shown = made;
             changed.run();
@@ -136,7 +159,7 @@ final class ReferenceLayer {
             return new Answer(wanted, Optional.empty());
         }
         try {
-            return new Answer(wanted, wanted.map(some -> picture(some, stopped)));
+            return new Answer(wanted, wanted.map(some -> seen(some, stopped)));
         } catch (RuntimeException | OutOfMemoryError failure) {
             forget();
             if (!failed.equals(wanted)) {
@@ -150,46 +173,85 @@ final class ReferenceLayer {
     private void forget() {
         framed = Optional.empty();
         squinted = Optional.empty();
+        colored = Optional.empty();
     }
 
-    private BufferedImage picture(Wanted wanted, BooleanSupplier stopped) {
-        Framed frame = framed.filter(f -> f.wanted().framesLike(wanted))
-                .orElseGet(() -> new Framed(
-                        wanted, FramedView.of(wanted.photograph(), wanted.frame(), wanted.ratio(), wanted.height())));
+    private Seen seen(Wanted wanted, BooleanSupplier stopped) {
+        Framed frame = framed.filter(f -> f.wanted().framesLike(wanted)).orElseGet(() -> framed(wanted));
         framed = Optional.of(frame);
         if (stopped.getAsBoolean()) {
-            return image(frame.picture());
+            // Not delivered: a newer one is wanted.
+            return new Seen(
+                    image(frame.picture()),
+                    frame.picture(),
+                    squinted(frame, Squint.gaussian(0)).curve(),
+                    OptionalDouble.empty());
         }
-        Squinted squint = squinted.filter(s -> s.framed().equals(frame.picture()) && s.sigma() == wanted.sigma())
-                .orElseGet(() -> squint(frame, wanted));
+        Squinted squint = squinted.filter(s -> s.framed().equals(frame.picture()))
+                .filter(s -> s.squint().equals(wanted.squint()))
+                .orElseGet(() -> squinted(frame, wanted.squint()));
         squinted = Optional.of(squint);
-        return image(
-                switch (wanted.seenAs()) {
-                    case COLOR -> squint.picture();
-                    case GRAY -> Values.gray(squint.values());
-                    case TWO_VALUES -> Values.twoValues(squint.values(), split(wanted, squint.values()));
-                });
+        OptionalDouble split =
+                wanted.seenAs().splits() ? OptionalDouble.of(split(wanted, squint)) : OptionalDouble.empty();
+        return new Seen(image(picture(wanted, frame, squint, split)), frame.picture(), squint.curve(), split);
     }
 
-    private static Squinted squint(Framed frame, Wanted wanted) {
-        double diagonal = Math.hypot(frame.picture().width(), frame.picture().height());
-        Picture picture = Squinter.squint(frame.picture(), wanted.sigma() * diagonal);
-        return new Squinted(frame.picture(), wanted.sigma(), picture, Values.of(picture));
+    private Picture picture(Wanted wanted, Framed frame, Squinted squint, OptionalDouble split) {
+        return switch (wanted.seenAs()) {
+            case COLOR -> colors(frame, wanted.squint());
+            case GRAY -> Values.gray(squint.values());
+            case TWO_VALUES -> Values.twoValues(squint.values(), split.orElseThrow());
+            case THREE_VALUES, FOUR_VALUES, FIVE_VALUES ->
+                Values.inSteps(
+                        squint.values(), squint.curve().steps(wanted.seenAs().steps(), split.orElseThrow()));
+        };
+    }
+
+    private static Framed framed(Wanted wanted) {
+        Picture picture = FramedView.of(wanted.photograph(), wanted.frame(), wanted.ratio(), wanted.height());
+        return new Framed(wanted, picture, new SquintPyramid(picture));
+    }
+
+    private static double sigma(Framed frame, Squint squint) {
+        return squint.sigma()
+                * Math.hypot(frame.picture().width(), frame.picture().height());
+    }
+
+    private static Squinted squinted(Framed frame, Squint squint) {
+        ValueField values = frame.pyramid().values(SquintWay.of(squint), sigma(frame, squint));
+        return new Squinted(frame.picture(), squint, values, ValueCurve.of(values));
+    }
+
+    private Picture colors(Framed frame, Squint squint) {
+        Colored colors = colored.filter(c -> c.framed().equals(frame.picture()))
+                .filter(c -> c.squint().equals(squint))
+                .orElseGet(() -> new Colored(
+                        frame.picture(), squint, frame.pyramid().colors(SquintWay.of(squint), sigma(frame, squint))));
+        colored = Optional.of(colors);
+        return colors.picture();
     }
 
     /** The painter's own split, else the one that gives the thumbnail's dark share, else Otsu's. */
-    private double split(Wanted wanted, ValueField values) {
+    private double split(Wanted wanted, Squinted squint) {
         return wanted.split()
                 .orElseGet(() -> wanted.design()
                         .map(thumbnail -> folds.of(thumbnail, wanted.ratio()).darkShare())
                         .filter(share -> share > 0 && share < 1)
-                        .map(share -> Values.splitForShare(values, share))
-                        .orElseGet(() -> Values.otsu(values)));
+                        .map(share -> Values.splitForShare(squint.values(), share))
+                        .orElseGet(() -> squint.curve().otsu()));
     }
 
+    /** The pixels as they are, not copied: neither is written to any more. */
     private static BufferedImage image(Picture picture) {
-        BufferedImage image = new BufferedImage(picture.width(), picture.height(), BufferedImage.TYPE_INT_RGB);
-        image.setRGB(0, 0, picture.width(), picture.height(), picture.pixels(), 0, picture.width());
-        return image;
+        int[] pixels = picture.pixels();
+        DirectColorModel rgb = new DirectColorModel(24, 0xff0000, 0xff00, 0xff);
+        WritableRaster raster = Raster.createPackedRaster(
+                new DataBufferInt(pixels, pixels.length),
+                picture.width(),
+                picture.height(),
+                picture.width(),
+                rgb.getMasks(),
+                null);
+        return new BufferedImage(rgb, raster, false, null);
     }
 }

@@ -21,6 +21,7 @@ import umbercard.geometry.Outline;
 import umbercard.model.Frame;
 import umbercard.model.Mark;
 import umbercard.model.Reference;
+import umbercard.model.Squint;
 import umbercard.model.Study;
 import umbercard.model.Thumbnail;
 import umbercard.picture.Picture;
@@ -43,7 +44,14 @@ class ReferenceLayerTest {
 
     private static ReferenceLayer.Wanted wanted(Picture photograph, SeenAs as, Optional<Thumbnail> design) {
         return new ReferenceLayer.Wanted(
-                photograph, Frame.largest(RATIO, RATIO), RATIO, HEIGHT, 0, as, OptionalDouble.empty(), design);
+                photograph,
+                Frame.largest(RATIO, RATIO),
+                RATIO,
+                HEIGHT,
+                Squint.gaussian(0),
+                as,
+                OptionalDouble.empty(),
+                design);
     }
 
     /** Has no height, so it cannot be made. */
@@ -53,7 +61,7 @@ class ReferenceLayerTest {
                 Frame.largest(RATIO, RATIO),
                 RATIO,
                 -1,
-                0,
+                Squint.gaussian(0),
                 SeenAs.COLOR,
                 OptionalDouble.empty(),
                 Optional.empty());

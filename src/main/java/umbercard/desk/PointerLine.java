@@ -1,0 +1,141 @@
+package umbercard.desk;
+
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.Color;
+import java.awt.Component;
+import java.awt.Graphics;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
+import java.util.Optional;
+import java.util.function.Supplier;
+import javax.swing.Icon;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+import umbercard.color.Lab;
+import umbercard.desk.canvas.NotanCard;
+import umbercard.desk.canvas.UnderPointer;
+import umbercard.desk.theme.Theme;
+import umbercard.desk.theme.WordButton;
+import umbercard.model.Keyed;
+import umbercard.words.Words;
+
+/**
+ * One quiet line: what lies under the pointer while it is on the notan card, else what the values of the photograph tell.
+ * The word at its end chooses over how wide a disk the photograph is read.
+ */
+final class PointerLine extends JPanel {
+    /** How wide a disk the photograph is read over. */
+    enum Disk implements Keyed {
+        POINT(0),
+        SMALL(0.01),
+        BROAD(0.03);
+
+        private final double radius;
+
+        Disk(double radius) {
+            this.radius = radius;
+        }
+
+        private Disk next() {
+            return switch (this) {
+                case POINT -> SMALL;
+                case SMALL -> BROAD;
+                case BROAD -> POINT;
+            };
+        }
+    }
+
+    private final NotanCard card;
+    private final Supplier<String> atRest;
+    private final JLabel line = new JLabel(" ");
+    private final WordButton disk;
+    private Disk chosen = Disk.SMALL;
+
+    PointerLine(NotanCard card, Supplier<String> atRest) {
+        super(new MigLayout("insets 0 " + ReferenceRules.WORD_MARGIN + " 0 0", "[grow, fill]8[]", "[]"));
+        this.card = card;
+        this.atRest = atRest;
+        setOpaque(false);
+        line.setName("pointer-line");
+        disk = WordButton.onDesk("sample-disk", "", Words.say("desk.disk.tip"), this::another);
+        add(line, "wmin 0");
+        add(disk);
+        say(chosen);
+        MouseAdapter pointer = new MouseAdapter() {
+            @Override
+            public void mouseMoved(MouseEvent event) {
+                follow(event);
+            }
+
+            @Override
+            public void mouseDragged(MouseEvent event) {
+                follow(event);
+            }
+
+            @Override
+            public void mouseExited(MouseEvent event) {
+                rest();
+            }
+        };
+        card.addMouseListener(pointer);
+        card.addMouseMotionListener(pointer);
+    }
+
+    private void another() {
+        chosen = chosen.next();
+        say(chosen);
+    }
+
+    private void say(Disk which) {
+        disk.setText(Words.say("desk.disk." + which.key()));
+    }
+
+    private void follow(MouseEvent event) {
+        Optional<UnderPointer> under = card.under(event.getX(), event.getY(), chosen.radius);
+        under.ifPresentOrElse(this::tell, this::rest);
+    }
+
+    private void tell(UnderPointer under) {
+        int dark = under.dark() ? 1 : 0;
+        show(
+                under.reference()
+                        .map(color -> Words.say("desk.under.both", color.value(), dark))
+                        .orElseGet(() -> Words.say("desk.under.notan", dark)),
+                under.reference());
+    }
+
+    /** Says what the values tell, as no pointer is on the card. */
+    void rest() {
+        show(atRest.get(), Optional.empty());
+    }
+
+    private void show(String words, Optional<Lab> color) {
+        line.setIcon(color.map(Patch::new).orElse(null));
+        line.setText(words.isEmpty() ? " " : words);
+        line.setToolTipText(words.isEmpty() ? null : words);
+    }
+
+    /** A patch of a color. */
+    private record Patch(Lab color) implements Icon {
+        private static final int SIDE = 12;
+
+        @Override
+        public void paintIcon(Component component, Graphics g, int x, int y) {
+            g.setColor(new Color(color.srgb()));
+            g.fillRect(x, y, getIconWidth(), getIconHeight());
+            g.setColor(Theme.color("Umbercard.edge"));
+            g.drawRect(x, y, getIconWidth() - 1, getIconHeight() - 1);
+        }
+
+        @Override
+        public int getIconWidth() {
+            return UIScale.scale(SIDE);
+        }
+
+        @Override
+        public int getIconHeight() {
+            return UIScale.scale(SIDE);
+        }
+    }
+}
