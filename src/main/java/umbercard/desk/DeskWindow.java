@@ -66,7 +66,7 @@ public final class DeskWindow extends JFrame {
                 new DeskMenu.Actions(
                         files,
                         new CardWriting(session, background, telling, choosing, readings),
-                        new FirstPassing(session, background, telling),
+                        new FirstPassing(session, background, telling, this, colorCard),
                         boxes::ask,
                         boxes::takeKilnYard,
                         this::settle)));

@@ -48,9 +48,9 @@ final class Lattice {
         return samples[node];
     }
 
-    /** What a node counts of the frame: a pixel's area inside, nothing on the border. */
-    double weight(int node) {
-        return onBorder(node) ? 0 : ratio / ((columns - 2) * (double) (rows - 2));
+    /** The area that a sample inside stands for; those on the border stand for none. */
+    double cell() {
+        return ratio / ((columns - 2) * (double) (rows - 2));
     }
 
     boolean onBorder(int node) {
