@@ -135,7 +135,9 @@ final class FirstPassForm {
         }
         filling = false;
         int asked = wish.masses().orElse(traced.masses());
-        int why = asked == traced.masses() ? 0 : wish.darkShare().isPresent() ? 1 : wish.split().isPresent() ? 2 : 3;
+        int why = asked == traced.masses()
+                ? 0
+                : wish.darkShare().isPresent() ? 1 : wish.split().isPresent() ? 2 : 3;
         outcome.setText(Words.say("desk.first-pass.outcome", 100 * traced.darkShare(), traced.masses(), why));
     }
 }

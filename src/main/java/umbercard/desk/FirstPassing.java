@@ -58,8 +58,8 @@ final class FirstPassing {
                             && last.ratio() == question.ratio())
                     .isPresent();
             if (!same) {
-                field = Optional.of(Values.of(FramedView.of(
-                        question.photograph(), question.frame(), question.ratio(), FirstPass.HEIGHT)));
+                field = Optional.of(Values.of(
+                        FramedView.of(question.photograph(), question.frame(), question.ratio(), FirstPass.HEIGHT)));
                 of = Optional.of(question);
             }
             return field.orElseThrow();
@@ -75,8 +75,8 @@ final class FirstPassing {
         }
         Picture photograph = session.photograph().get();
         Frame frame = study.reference().get().frame();
-        FirstPassForm form = new FirstPassForm(
-                FirstPass.Wish.following(study.reference().get()));
+        FirstPassForm form =
+                new FirstPassForm(FirstPass.Wish.following(study.reference().get()));
         Live live = new Live(form);
         form.whenChanged(wish -> live.ask(new Question(photograph, frame, study.ratio(), wish)));
         Asking asking = new Asking(window, "desk.first-pass", form.panel(), form.first());
@@ -130,8 +130,7 @@ final class FirstPassing {
                         try {
                             return Optional.of(new Answer(
                                     question,
-                                    FirstPass.trace(
-                                            framed.of(question), question.ratio(), question.wish(), stopped)));
+                                    FirstPass.trace(framed.of(question), question.ratio(), question.wish(), stopped)));
                         } catch (CancellationException overtaken) {
                             return Optional.empty();
                         }

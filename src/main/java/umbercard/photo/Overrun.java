@@ -67,8 +67,12 @@ final class Overrun {
         if (!straight) {
             return new Point(0, 0);
         }
-        double x = both(from.at().x(), to.at().x(), 0) ? -1 : both(from.at().x(), to.at().x(), ratio) ? 1 : 0;
-        double y = both(from.at().y(), to.at().y(), 0) ? -1 : both(from.at().y(), to.at().y(), 1) ? 1 : 0;
+        double x = both(from.at().x(), to.at().x(), 0)
+                ? -1
+                : both(from.at().x(), to.at().x(), ratio) ? 1 : 0;
+        double y = both(from.at().y(), to.at().y(), 0)
+                ? -1
+                : both(from.at().y(), to.at().y(), 1) ? 1 : 0;
         return new Point(x, y);
     }
 

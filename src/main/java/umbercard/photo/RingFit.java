@@ -33,7 +33,8 @@ final class RingFit {
      * nearer to their rings, and have straight sides if nothing else helps: rings themselves never cross.
      */
     List<Outline> outlines(List<Ring> rings) {
-        List<Outline> outlines = new ArrayList<>(rings.stream().map(ring -> outline(ring, 0)).toList());
+        List<Outline> outlines =
+                new ArrayList<>(rings.stream().map(ring -> outline(ring, 0)).toList());
         int[] tries = new int[rings.size()];
         BitSet crossed = Crossings.among(outlines);
         while (!crossed.isEmpty()) {

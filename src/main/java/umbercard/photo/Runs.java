@@ -18,7 +18,11 @@ final class Runs {
     /** Takes what meets a border between two runs. */
     @FunctionalInterface
     interface Border {
-        /** @param length in frame units */
+        /**
+         * Called for each stretch.
+         *
+         * @param length in frame units
+         */
         void between(int one, int other, double length);
     }
 

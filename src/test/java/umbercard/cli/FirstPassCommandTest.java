@@ -87,6 +87,31 @@ class FirstPassCommandTest {
     }
 
     @Test
+    void aWishedShareComesBeforeTheMassesAndTheMassesReachedAreTold() throws IOException {
+        Calls.Result result = Calls.run("first-pass", file, "--dark-share", "0.6", "--masses", "2", "--squint", "0.5%");
+        List<Thumbnail> thumbnails = study().thumbnails();
+        assertThat(dark(thumbnails.get(thumbnails.size() - 1))).isEqualTo(0.6, within(0.003));
+        int masses = thumbnails.get(thumbnails.size() - 1).marks().size() + 1;
+        if (masses == 2) {
+            assertThat(result.outLines()).hasSize(1);
+        } else {
+            assertThat(result.outLines())
+                    .hasSize(2)
+                    .last()
+                    .asString()
+                    .isEqualTo("It has " + masses + " masses of dark and light, not 2: the dark share comes first.");
+        }
+    }
+
+    @Test
+    void tellsThatASplitHasFewerMassesThanAskedFor() {
+        Calls.Result result = Calls.run("first-pass", file, "--split", "4", "--masses", "40");
+        assertThat(result.outLines()).hasSize(2);
+        assertThat(result.outLines().get(1))
+                .endsWith("masses of dark and light, not 40: there are no others at this split.");
+    }
+
+    @Test
     void aThirdOfThatNameIsNumbered() throws IOException {
         Calls.run("first-pass", file);
         Calls.run("first-pass", file);

@@ -92,7 +92,8 @@ final class ContactSheet {
             pen.setColor(new Color(0xd04010));
             for (Mark mark : traced.marks()) {
                 for (Node node : mark.outline().nodes()) {
-                    pen.fill(new Ellipse2D.Double(node.at().x() * height - 2, node.at().y() * height - 2, 4, 4));
+                    pen.fill(new Ellipse2D.Double(
+                            node.at().x() * height - 2, node.at().y() * height - 2, 4, 4));
                 }
             }
         }

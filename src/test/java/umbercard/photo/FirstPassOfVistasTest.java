@@ -116,10 +116,8 @@ class FirstPassOfVistasTest {
                 RATIO,
                 new Wish(OptionalDouble.empty(), OptionalDouble.empty(), 0.006, OptionalInt.of(40)),
                 () -> false);
-        List<Region> regions = traced.marks().stream()
-                .map(Mark::outline)
-                .map(Region::of)
-                .toList();
+        List<Region> regions =
+                traced.marks().stream().map(Mark::outline).map(Region::of).toList();
         for (int i = 0; i < regions.size(); i++) {
             for (int k = i + 1; k < regions.size(); k++) {
                 double common = regions.get(i).intersect(regions.get(k)).area();

@@ -140,7 +140,8 @@ class FirstPassTest {
     @Property(tries = 12, seed = "21")
     void agreesWithTheSplitField(@ForAll @IntRange(max = 100_000) int seed) {
         ValueField field = Fields.smooth(240, 160, seed);
-        Traced traced = trace(field, new Wish(OptionalDouble.empty(), OptionalDouble.empty(), 0.004, OptionalInt.of(40)));
+        Traced traced =
+                trace(field, new Wish(OptionalDouble.empty(), OptionalDouble.empty(), 0.004, OptionalInt.of(40)));
         Design design = fold(traced, RATIO);
         double border = MunsellValue.luminance(traced.split());
         int agree = 0;
@@ -175,7 +176,8 @@ class FirstPassTest {
             }
             return 0.9 - 0.85 * Math.min(1, dark);
         });
-        Traced traced = trace(field, new Wish(OptionalDouble.of(0.16), OptionalDouble.empty(), 0.002, OptionalInt.of(2)));
+        Traced traced =
+                trace(field, new Wish(OptionalDouble.of(0.16), OptionalDouble.empty(), 0.002, OptionalInt.of(2)));
         assertThat(traced.marks()).hasSize(1);
         assertThat(traced.darkShare()).isCloseTo(0.16, within(0.005));
     }
@@ -189,8 +191,9 @@ class FirstPassTest {
             int at = (int) (x * 100);
             return 0.7 * smooth.at(at, (int) (y * 100)) + 0.3 * noise.at(at, (int) (y * 100));
         });
-        Traced traced =
-                trace(field, new Wish(OptionalDouble.empty(), OptionalDouble.of(10 * Math.sqrt(share)), 0.006, OptionalInt.of(60)));
+        Traced traced = trace(
+                field,
+                new Wish(OptionalDouble.empty(), OptionalDouble.of(10 * Math.sqrt(share)), 0.006, OptionalInt.of(60)));
         for (Mark mark : traced.marks()) {
             List<Point> fine = polygon(mark.outline(), 24);
             assertThat(fine).allSatisfy(place -> {
@@ -251,11 +254,14 @@ class FirstPassTest {
     void refusesAWishThatContradictsItself() {
         OptionalDouble half = OptionalDouble.of(0.5);
         OptionalDouble none = OptionalDouble.empty();
-        assertThatThrownBy(() -> new Wish(half, half, 0.015, OptionalInt.empty())).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new Wish(half, half, 0.015, OptionalInt.empty()))
+                .isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> Wish.share(1.2)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> Wish.split(11)).isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> new Wish(none, none, 0.6, OptionalInt.empty())).isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> new Wish(none, none, 0.01, OptionalInt.of(1))).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new Wish(none, none, 0.6, OptionalInt.empty()))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new Wish(none, none, 0.01, OptionalInt.of(1)))
+                .isInstanceOf(IllegalArgumentException.class);
     }
 
     /** A field that is dark where a distance is over zero, with an edge a hundredth wide. */

@@ -45,8 +45,9 @@ final class Vistas {
         int[] pixels = image.getRGB(0, 0, WIDTH, HEIGHT, null, 0, WIDTH);
         for (int i = 0; i < pixels.length; i++) {
             int grain = (int) (GRAIN * random.nextGaussian());
-            pixels[i] =
-                    channel(pixels[i] >> 16, grain) << 16 | channel(pixels[i] >> 8, grain) << 8 | channel(pixels[i], grain);
+            pixels[i] = channel(pixels[i] >> 16, grain) << 16
+                    | channel(pixels[i] >> 8, grain) << 8
+                    | channel(pixels[i], grain);
         }
         return new Picture(WIDTH, HEIGHT, pixels);
     }
@@ -218,7 +219,8 @@ final class Vistas {
         pen.setColor(new Color(0x1f2320));
         for (int i = 0; i < 60; i++) {
             double x = 60 + 240 * random.nextDouble();
-            pen.draw(new Line2D.Double(x, HEIGHT, x + 30 * (random.nextDouble() - 0.5), HEIGHT - 150 - 90 * random.nextDouble()));
+            pen.draw(new Line2D.Double(
+                    x, HEIGHT, x + 30 * (random.nextDouble() - 0.5), HEIGHT - 150 - 90 * random.nextDouble()));
         }
     }
 }
