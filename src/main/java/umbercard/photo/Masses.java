@@ -25,14 +25,14 @@ final class Masses {
      * What may be left.
      *
      * @param most masses of dark and light together, 1 or more
-     * @param least an area in frame units; a mass that is narrower throughout than a disc of a quarter of it is, is too small
+     * @param least an area in frame units; a mass that is narrower throughout than a disc of half of it is, is too small
      *     as well, however long: painters call that a sliver
      */
     record Limits(int most, double least) {
         private boolean allow(Mass mass) {
             // A disc's area over its border is r/2, so this is the area of the disc that is as wide as the mass.
             double width = mass.area / mass.border;
-            return mass.area >= least && 4 * Math.PI * width * width >= least / 4;
+            return mass.area >= least && 4 * Math.PI * width * width >= least / 2;
         }
     }
 

@@ -14,12 +14,13 @@ import umbercard.picture.ValueField;
 /** Traces one squinted field at one split or another. */
 final class Tracer {
     /** How far an outline may stray from where the field crosses the split, as a share of the blur's sigma. */
-    private static final double STRAY = 0.1;
+    private static final double STRAY = 0.15;
 
-    /** The same at least and at most, in frame units: half a pixel of a notan card on a screen, and a third of a millimeter. */
+    /** The same at least and at most, in frame units: half a pixel of the notan card on a screen, and half a millimeter
+     * or less on an index card. */
     private static final double LEAST_STRAY = 0.001;
 
-    private static final double MOST_STRAY = 0.003;
+    private static final double MOST_STRAY = 0.004;
 
     private final Lattice lattice;
     private final BooleanSupplier stopped;
