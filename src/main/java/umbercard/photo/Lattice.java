@@ -27,6 +27,28 @@ final class Lattice {
         }
     }
 
+    private Lattice(Lattice other, float[] samples) {
+        columns = other.columns;
+        rows = other.rows;
+        ratio = other.ratio;
+        this.samples = samples;
+    }
+
+    /** What a node's sample shall be. */
+    @FunctionalInterface
+    interface Sampling {
+        float at(int node);
+    }
+
+    /** The same places with other samples. */
+    Lattice with(Sampling sampling) {
+        float[] others = new float[samples.length];
+        for (int node = 0; node < others.length; node++) {
+            others[node] = sampling.at(node);
+        }
+        return new Lattice(this, others);
+    }
+
     int columns() {
         return columns;
     }

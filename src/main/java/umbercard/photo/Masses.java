@@ -55,6 +55,11 @@ final class Masses {
         return masses;
     }
 
+    /** What they were made of. */
+    Lattice lattice() {
+        return lattice;
+    }
+
     /** How many there are, dark and light together. */
     int count() {
         return count;

@@ -41,15 +41,16 @@ final class Tracer {
         if (stopped.getAsBoolean()) {
             throw new CancellationException("the first pass was stopped");
         }
-        return Masses.of(lattice, MunsellValue.luminance(split), limits);
+        double border = MunsellValue.luminance(split);
+        return Masses.of(Necks.without(lattice, border), border, limits);
     }
 
     /** The marks at a split. */
     FirstPass.Traced trace(double split, Masses.Limits limits) {
         Masses masses = masses(split, limits);
         boolean onLight = masses.darkShare() <= 0.5;
-        List<Ring> rings =
-                new ArrayList<>(Contours.round(lattice, masses.dark(), MunsellValue.luminance(split), onLight));
+        List<Ring> rings = new ArrayList<>(
+                Contours.round(masses.lattice(), masses.dark(), MunsellValue.luminance(split), onLight));
         // Larger rings first, so that each lies on what surrounds it.
         rings.sort(Comparator.comparingDouble(ring -> -Math.abs(ring.area())));
         List<Outline> outlines = fit.outlines(rings);
