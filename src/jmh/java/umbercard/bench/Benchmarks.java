@@ -11,8 +11,8 @@ import org.openjdk.jmh.runner.RunnerException;
 import umbercard.desk.Frames;
 
 /**
- * Runs what its arguments name: {@code events}, {@code errors}, {@code frames}, then {@code report}; all four when they say
- * {@code all}. The results are left under {@code target/bench}. With {@code quick} each event is measured in one round
+ * Runs what its arguments name: {@code events}, {@code errors}, {@code frames}, {@code first-pass}, then {@code report}; all
+ * when they say {@code all}. The results are left under {@code target/bench}. With {@code quick} each event is measured in one round
  * instead of five; with {@code baselines} also by the methods that take minutes for one; with {@code publish} the page and
  * the plot are written into {@code src/docs} as well.
  */
@@ -33,6 +33,9 @@ public final class Benchmarks {
         }
         if (all || wanted.contains("frames")) {
             frames();
+        }
+        if (all || wanted.contains("first-pass")) {
+            write("first-pass.json", FirstPasses.measure());
         }
         if (all || wanted.contains("report")) {
             Report.write(OUT, OUT);

@@ -12,8 +12,8 @@ final class CoarseSquint {
     /** Samples in a sigma. */
     private static final double IN_SIGMA = 6;
 
-    /** More rows than these show nothing that a painter would draw in a thumbnail. */
-    private static final int MOST_ROWS = 600;
+    /** More rows than these show nothing that {@link Necks} would leave: they put five samples in the thinnest stroke. */
+    private static final int MOST_ROWS = 400;
 
     /** Less is gained by fewer samples than this many times than they cost. */
     private static final double WORTH_IT = 1.3;

@@ -1,10 +1,13 @@
 package umbercard.photo;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
+import java.util.function.DoubleUnaryOperator;
 import umbercard.kernel.EventThread;
 import umbercard.model.Mark;
 import umbercard.model.Reference;
@@ -200,22 +203,23 @@ public final class FirstPass {
     private List<Masses.Limits> more() {
         int most = wish.most();
         return List.of(
-                limits(most + 1, 1),
-                limits(most + 3, 1),
-                limits(2 * most + 3, 1),
+                limits(most + 2, 1),
+                limits(2 * most + 4, 1),
                 limits(Integer.MAX_VALUE, 1),
-                limits(Integer.MAX_VALUE, 0.25),
                 limits(Integer.MAX_VALUE, 0));
     }
 
     private Traced toShare(double wished, ShareSearch search, Masses.Limits limits) {
+        Map<Double, Double> known = new HashMap<>();
+        DoubleUnaryOperator shareAt = split ->
+                known.computeIfAbsent(split, at -> tracer.masses(at, limits).darkShare());
         double aim = wished;
-        Traced last = aimedAt(aim, search, limits);
+        Traced last = tracer.trace(search.nearest(aim, shareAt).split(), limits);
         Traced best = last;
         for (int i = 0; i < CORRECTIONS && isWorthCorrecting(wished - last.darkShare()); i++) {
             // The curves' own small error is made up for by aiming beside the mark.
             aim = Math.min(1, Math.max(0, aim + wished - last.darkShare()));
-            last = aimedAt(aim, search, limits);
+            last = tracer.trace(search.nearest(aim, shareAt).split(), limits);
             if (Math.abs(last.darkShare() - wished) < Math.abs(best.darkShare() - wished)) {
                 best = last;
             }
@@ -225,12 +229,6 @@ public final class FirstPass {
 
     private static boolean isWorthCorrecting(double off) {
         return Math.abs(off) > CLOSE / 4 && Math.abs(off) < 5 * CLOSE;
-    }
-
-    private Traced aimedAt(double share, ShareSearch search, Masses.Limits limits) {
-        double split = search.nearest(share, at -> tracer.masses(at, limits).darkShare())
-                .split();
-        return tracer.trace(split, limits);
     }
 
     private Traced toMasses(int wished, double best) {

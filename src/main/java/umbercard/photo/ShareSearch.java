@@ -1,8 +1,6 @@
 package umbercard.photo;
 
 import java.util.Arrays;
-import java.util.HashMap;
-import java.util.Map;
 import java.util.function.DoubleUnaryOperator;
 import umbercard.color.MunsellValue;
 import umbercard.picture.ValueField;
@@ -17,9 +15,9 @@ final class ShareSearch {
     private static final double STEP = 0.02;
 
     /** How far from the wished quantile: a split that leaves much more or much less dark would be another picture. */
-    private static final double REACH = 0.2;
+    private static final double REACH = 0.16;
 
-    private static final int HALVINGS = 16;
+    private static final int HALVINGS = 10;
 
     private final float[] ordered;
 
@@ -40,7 +38,7 @@ final class ShareSearch {
     /**
      * The split nearest to a wished share.
      *
-     * @param shareAt the share of dark at a split
+     * @param shareAt the share of dark at a split; asked for some splits more than once
      */
     Found nearest(double wished, DoubleUnaryOperator shareAt) {
         return new Search(wished, shareAt).nearest();
@@ -49,7 +47,6 @@ final class ShareSearch {
     private final class Search {
         private final double wished;
         private final DoubleUnaryOperator shareAt;
-        private final Map<Double, Double> known = new HashMap<>();
         private Found best = new Found(5, Double.POSITIVE_INFINITY);
 
         Search(double wished, DoubleUnaryOperator shareAt) {
@@ -96,7 +93,7 @@ final class ShareSearch {
         /** How far the share at a quantile's split is over the wish; the best split is kept. */
         private double off(double quantile) {
             double split = splitAt(quantile);
-            double share = known.computeIfAbsent(split, shareAt::applyAsDouble);
+            double share = shareAt.applyAsDouble(split);
             if (Math.abs(share - wished) < Math.abs(best.share() - wished)) {
                 best = new Found(split, share);
             }
