@@ -12,12 +12,17 @@ import umbercard.picture.ValueField;
  */
 final class ShareSearch {
     private static final double GOOD = 2e-4;
-    private static final double STEP = 0.02;
+    private static final double STEP = 0.04;
 
     /** How far from the wished quantile: a split that leaves much more or much less dark would be another picture. */
     private static final double REACH = 0.16;
 
-    private static final int HALVINGS = 10;
+    private static final int HALVINGS = 11;
+
+    /** After so many halvings a share that changes this many times as fast as the quantile jumps between the two. */
+    private static final int BEFORE_JUMP = 3;
+
+    private static final double JUMP = 16;
 
     private final float[] ordered;
 
@@ -78,6 +83,9 @@ final class ShareSearch {
             double offLow = off(low);
             double offHigh = off(high);
             for (int i = 0; i < HALVINGS && offLow * offHigh < 0 && !isGood(); i++) {
+                if (i >= BEFORE_JUMP && Math.abs(offHigh - offLow) > JUMP * (high - low)) {
+                    break;
+                }
                 double middle = (low + high) / 2;
                 double off = off(middle);
                 if (off * offLow > 0) {
