@@ -44,11 +44,12 @@ class FirstPassingIT extends OnDesk {
         return window;
     }
 
-    /** A light upper half over a dark lower one. */
+    /** Light above, growing darker row by row, so that any share of dark can be had. */
     private static Picture darkBelow() {
         int[] pixels = new int[WIDTH * HEIGHT];
-        Arrays.fill(pixels, 0, pixels.length / 2, 0xe0e0e0);
-        Arrays.fill(pixels, pixels.length / 2, pixels.length, 0x303030);
+        for (int y = 0; y < HEIGHT; y++) {
+            Arrays.fill(pixels, y * WIDTH, (y + 1) * WIDTH, 0x010101 * (230 - y));
+        }
         return new Picture(WIDTH, HEIGHT, pixels);
     }
 
