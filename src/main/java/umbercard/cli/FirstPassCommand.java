@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -39,7 +40,7 @@ final class FirstPassCommand implements Callable<Integer> {
     private Optional<Share> squint = Optional.empty();
 
     @Option(names = "--masses", paramLabel = "N", descriptionKey = "cli.help.first-pass.masses")
-    private Count masses = new Count(FirstPass.Wish.MASSES);
+    private Optional<Count> masses = Optional.empty();
 
     @Option(names = "--name", paramLabel = "NAME", descriptionKey = "cli.help.first-pass.name")
     private Optional<String> name = Optional.empty();
@@ -74,6 +75,7 @@ final class FirstPassCommand implements Callable<Integer> {
         Study longer = traced.addedTo(study, id, called);
         StudyFile.write(longer, file);
         tell(longer, id);
+        tellMasses(traced);
         return 0;
     }
 
@@ -96,7 +98,11 @@ final class FirstPassCommand implements Callable<Integer> {
         OptionalDouble darkShare =
                 aim.darkShare.map(s -> OptionalDouble.of(s.of())).orElse(OptionalDouble.empty());
         OptionalDouble split = aim.split.map(v -> OptionalDouble.of(v.value())).orElse(OptionalDouble.empty());
-        return new FirstPass.Wish(darkShare, aimed ? split : reference.split(), sigma, masses.of());
+        return new FirstPass.Wish(darkShare, aimed ? split : reference.split(), sigma, asked());
+    }
+
+    private OptionalInt asked() {
+        return masses.map(count -> OptionalInt.of(count.of())).orElse(OptionalInt.empty());
     }
 
     /** The name wished for, if no other thumbnail has it; else the usual one, with a number if need be. */
@@ -119,5 +125,16 @@ final class FirstPassCommand implements Callable<Integer> {
                 100 * new Opened(file.toString(), study).design(thumbnail).darkShare(),
                 thumbnail.marks().size(),
                 chosen ? 1 : 0));
+    }
+
+    /** Says how many masses there are where others were asked for. */
+    private void tellMasses(FirstPass.Traced traced) {
+        if (asked().isPresent() && asked().getAsInt() != traced.masses()) {
+            out.println(Words.say(
+                    "cli.first-pass.masses",
+                    traced.masses(),
+                    asked().getAsInt(),
+                    aim.darkShare.isPresent() ? 0 : aim.split.isPresent() ? 1 : 2));
+        }
     }
 }

@@ -56,6 +56,11 @@ final class Asking {
         dialog.setLocationRelativeTo(window);
     }
 
+    /** Lets it stand over a part of the window, so that the rest stays in sight. */
+    void over(Component part) {
+        dialog.setLocationRelativeTo(part);
+    }
+
     /** Shows it until it is answered; true for yes. A remark made before stays in sight. */
     boolean confirmed() {
         confirmed = false;

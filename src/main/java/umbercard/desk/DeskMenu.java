@@ -55,7 +55,7 @@ final class DeskMenu extends JMenuBar {
                 "plan",
                 KeyEvent.VK_P,
                 item("frame", KeyEvent.VK_R, 0, actions.frame()),
-                item("first-pass", KeyEvent.VK_F, SHIFT, actions.firstPass()::run),
+                item("first-pass", KeyEvent.VK_F, SHIFT, actions.firstPass()::ask),
                 item("box", KeyEvent.VK_B, SHIFT, actions.chooseBox()),
                 item("kiln-yard", 0, 0, actions.takeKilnYard())));
         add(menu("view", KeyEvent.VK_V, theme("light", false), theme("dark", true)));

@@ -73,7 +73,7 @@ public final class DeskWindow extends JFrame {
                 new DeskMenu.Actions(
                         files,
                         new CardWriting(session, background, telling, choosing, readings),
-                        new FirstPassing(session, background, telling),
+                        new FirstPassing(session, background, telling, this, colorCard),
                         () -> column.frame(true),
                         pasting::paste,
                         boxes::ask,

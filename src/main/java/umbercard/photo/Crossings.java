@@ -1,18 +1,78 @@
 package umbercard.photo;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.Comparator;
 import java.util.List;
 import umbercard.geometry.Cubic;
 import umbercard.geometry.Outline;
 import umbercard.geometry.Point;
 
-/** Whether an outline crosses itself, told from a fine polygon of it. */
+/** Which outlines cross themselves or each other, told from fine polygons of them. */
 final class Crossings {
     private static final int STEPS = 12;
 
     private Crossings() {}
 
-    static boolean crossesItself(Outline outline) {
+    /** A side of one of the polygons. */
+    private record Side(int outline, int place, int count, Point from, Point to) {
+        double left() {
+            return Math.min(from.x(), to.x());
+        }
+
+        double right() {
+            return Math.max(from.x(), to.x());
+        }
+
+        boolean crosses(Side other) {
+            return Math.max(from.y(), to.y()) >= Math.min(other.from.y(), other.to.y())
+                    && Math.max(other.from.y(), other.to.y()) >= Math.min(from.y(), to.y())
+                    && !isBeside(other)
+                    && side(from, to, other.from) * side(from, to, other.to) < 0
+                    && side(other.from, other.to, from) * side(other.from, other.to, to) < 0;
+        }
+
+        /** Whether the two share a corner. */
+        private boolean isBeside(Side other) {
+            int apart = Math.abs(place - other.place);
+            return outline == other.outline && (apart <= 1 || apart == count - 1);
+        }
+
+        private static double side(Point a, Point b, Point c) {
+            return (b.x() - a.x()) * (c.y() - a.y()) - (b.y() - a.y()) * (c.x() - a.x());
+        }
+    }
+
+    /** The places in the list of all that are crossed, by themselves or by another. */
+    static BitSet among(List<Outline> outlines) {
+        List<Side> sides = new ArrayList<>();
+        for (int i = 0; i < outlines.size(); i++) {
+            addSides(i, polygon(outlines.get(i)), sides);
+        }
+        Side[] byLeft = sides.toArray(Side[]::new);
+        Arrays.sort(byLeft, Comparator.comparingDouble(Side::left));
+        BitSet crossed = new BitSet();
+        for (int i = 0; i < byLeft.length; i++) {
+            double right = byLeft[i].right();
+            for (int k = i + 1; k < byLeft.length && byLeft[k].left() <= right; k++) {
+                if (byLeft[i].crosses(byLeft[k])) {
+                    crossed.set(byLeft[i].outline());
+                    crossed.set(byLeft[k].outline());
+                }
+            }
+        }
+        return crossed;
+    }
+
+    private static void addSides(int outline, List<Point> polygon, List<Side> sides) {
+        int count = polygon.size();
+        for (int i = 0; i < count; i++) {
+            sides.add(new Side(outline, i, count, polygon.get(i), polygon.get((i + 1) % count)));
+        }
+    }
+
+    private static List<Point> polygon(Outline outline) {
         List<Point> polygon = new ArrayList<>();
         for (Cubic segment : outline.segments()) {
             int steps = segment.isLine() ? 1 : STEPS;
@@ -20,34 +80,6 @@ final class Crossings {
                 polygon.add(segment.at((double) i / steps));
             }
         }
-        return crosses(polygon);
-    }
-
-    private static boolean crosses(List<Point> polygon) {
-        int count = polygon.size();
-        for (int i = 0; i < count; i++) {
-            Point a = polygon.get(i);
-            Point b = polygon.get((i + 1) % count);
-            // Sides that share a corner are left out.
-            int last = i == 0 ? count - 1 : count;
-            for (int k = i + 2; k < last; k++) {
-                if (cross(a, b, polygon.get(k), polygon.get((k + 1) % count))) {
-                    return true;
-                }
-            }
-        }
-        return false;
-    }
-
-    private static boolean cross(Point a, Point b, Point c, Point d) {
-        boolean apart = Math.max(a.x(), b.x()) < Math.min(c.x(), d.x())
-                || Math.max(c.x(), d.x()) < Math.min(a.x(), b.x())
-                || Math.max(a.y(), b.y()) < Math.min(c.y(), d.y())
-                || Math.max(c.y(), d.y()) < Math.min(a.y(), b.y());
-        return !apart && side(a, b, c) * side(a, b, d) < 0 && side(c, d, a) * side(c, d, b) < 0;
-    }
-
-    private static double side(Point a, Point b, Point c) {
-        return (b.x() - a.x()) * (c.y() - a.y()) - (b.y() - a.y()) * (c.x() - a.x());
+        return polygon;
     }
 }

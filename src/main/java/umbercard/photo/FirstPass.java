@@ -1,13 +1,13 @@
 package umbercard.photo;
 
-import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
-import umbercard.color.MunsellValue;
-import umbercard.geometry.Outline;
+import java.util.function.DoubleUnaryOperator;
 import umbercard.kernel.EventThread;
 import umbercard.model.Mark;
 import umbercard.model.Reference;
@@ -28,12 +28,20 @@ public final class FirstPass {
     /** The least share of the frame that a mass may have. */
     static final double LEAST_SHARE = 0.002;
 
-    private static final double TOLERANCE = 0.0015;
+    /** A share of dark that is as good as the wished one: 0.2 of a point. */
+    private static final double CLOSE = 0.002;
 
-    private final Lattice lattice;
+    private static final int CORRECTIONS = 3;
+
+    /** How far a split may be moved to come to a number of masses, and by what steps, in Munsell values. */
+    private static final double MASSES_REACH = 2;
+
+    private static final double MASSES_STEP = 0.1;
+
+    private final ValueField blurred;
+    private final Tracer tracer;
     private final Wish wish;
-    private final BooleanSupplier stopped;
-    private final RingFit fit;
+    private final double ratio;
 
     /**
      * What to trace.
@@ -41,9 +49,10 @@ public final class FirstPass {
      * @param darkShare the share of the frame that the marks shall leave dark, 0..1; empty follows the split
      * @param split the Munsell value below which the field goes dark, 0..10; empty takes Otsu's, unless a share is wished
      * @param squintSigma the blur's standard deviation as a share of the frame's diagonal, 0..0.5
-     * @param masses the most masses of dark and light together, 2 or more
+     * @param masses how many masses of dark and light together, 2 or more; empty takes what there is, the largest {@link
+     *     #MASSES} at most
      */
-    public record Wish(OptionalDouble darkShare, OptionalDouble split, double squintSigma, int masses) {
+    public record Wish(OptionalDouble darkShare, OptionalDouble split, double squintSigma, OptionalInt masses) {
         public static final double SQUINT = 0.015;
         public static final int MASSES = 7;
 
@@ -57,30 +66,34 @@ public final class FirstPass {
             if (split.isPresent() && !(split.getAsDouble() >= 0 && split.getAsDouble() <= 10)) {
                 throw new IllegalArgumentException("a split is a value of 0 to 10: " + split.getAsDouble());
             }
-            if (!(squintSigma >= 0 && squintSigma <= 0.5) || masses < 2) {
-                throw new IllegalArgumentException("no such first pass: sigma " + squintSigma + ", masses " + masses);
+            if (!(squintSigma >= 0 && squintSigma <= 0.5) || masses.orElse(MASSES) < 2) {
+                throw new IllegalArgumentException("no such first pass: sigma " + squintSigma + ", " + masses);
             }
         }
 
-        /** The split that parts the values best, the usual squint, the usual number of masses. */
+        private int most() {
+            return masses.orElse(MASSES);
+        }
+
+        /** The split that parts the values best, the usual squint, the largest masses. */
         public static Wish usual() {
-            return new Wish(OptionalDouble.empty(), OptionalDouble.empty(), SQUINT, MASSES);
+            return new Wish(OptionalDouble.empty(), OptionalDouble.empty(), SQUINT, OptionalInt.empty());
         }
 
         /** The squint and the split of a study's reference; the usual squint where it is not squinted at. */
         public static Wish following(Reference reference) {
             double own = reference.squint().sigma();
-            return new Wish(OptionalDouble.empty(), reference.split(), own > 0 ? own : SQUINT, MASSES);
+            return new Wish(OptionalDouble.empty(), reference.split(), own > 0 ? own : SQUINT, OptionalInt.empty());
         }
 
         /** As {@link #usual()}, with a share of dark. */
         public static Wish share(double darkShare) {
-            return new Wish(OptionalDouble.of(darkShare), OptionalDouble.empty(), SQUINT, MASSES);
+            return new Wish(OptionalDouble.of(darkShare), OptionalDouble.empty(), SQUINT, OptionalInt.empty());
         }
 
         /** As {@link #usual()}, split at a Munsell value. */
         public static Wish split(double split) {
-            return new Wish(OptionalDouble.empty(), OptionalDouble.of(split), SQUINT, MASSES);
+            return new Wish(OptionalDouble.empty(), OptionalDouble.of(split), SQUINT, OptionalInt.empty());
         }
     }
 
@@ -88,11 +101,13 @@ public final class FirstPass {
      * What was traced.
      *
      * @param ground dark where more than half is dark, else light: the marks draw the lesser value
-     * @param marks in order, with the ids m1, m2, and so on; none crosses itself or leaves the frame
+     * @param marks in order, larger before smaller, with the ids m1, m2, and so on; none crosses itself or another. Where
+     *     one closes along the frame it runs a hundredth of the frame's height beyond it
      * @param split the Munsell value that the field was split at
      * @param darkShare the share of the frame that the marks leave dark, 0..1
+     * @param masses how many connected regions of dark and light there are
      */
-    public record Traced(Thumbnail.Ground ground, List<Mark> marks, double split, double darkShare) {
+    public record Traced(Thumbnail.Ground ground, List<Mark> marks, double split, double darkShare, int masses) {
         public Traced {
             marks = List.copyOf(marks);
         }
@@ -125,11 +140,12 @@ public final class FirstPass {
         }
     }
 
-    private FirstPass(Lattice lattice, Wish wish, BooleanSupplier stopped) {
-        this.lattice = lattice;
+    private FirstPass(ValueField framed, double ratio, Wish wish, BooleanSupplier stopped) {
         this.wish = wish;
-        this.stopped = stopped;
-        fit = new RingFit(lattice.ratio(), TOLERANCE);
+        this.ratio = ratio;
+        double sigma = wish.squintSigma() * Math.hypot(ratio, 1);
+        blurred = CoarseSquint.of(framed, sigma * framed.height());
+        tracer = new Tracer(blurred, ratio, sigma, stopped);
     }
 
     /** {@link #trace(ValueField, double, Wish, BooleanSupplier)} in a frame of the field's own proportions. */
@@ -138,8 +154,10 @@ public final class FirstPass {
     }
 
     /**
-     * Traces the big shapes. A wished share of dark is met to 0.005 wherever some split comes to it; a mass that appears or
-     * gives in whole can make a share that lies between impossible, and then the nearest is taken.
+     * Traces the big shapes. A wished share of dark is met to {@value #CLOSE}: where no split near by comes to it with the
+     * wished number of masses, it takes more of them, and smaller ones if it must. Without a wished share or split, a wished
+     * number of masses is met by the split nearest to the one that parts the values best, if one within {@value
+     * #MASSES_REACH} comes to it. A wished split stays, and the masses are what there is at it, the wished number at most.
      *
      * @param framed the reference within the frame, {@link #HEIGHT} rows or so
      * @param ratio the frame's exact width divided by its height: the field spans it, rounded to whole pixels
@@ -149,66 +167,84 @@ public final class FirstPass {
      */
     public static Traced trace(ValueField framed, double ratio, Wish wish, BooleanSupplier stopped) {
         EventThread.refuse("tracing a photograph");
-        double diagonal = Math.hypot(ratio, 1) * framed.height();
-        ValueField blurred = Squinter.squint(framed, wish.squintSigma() * diagonal);
-        FirstPass pass = new FirstPass(new Lattice(blurred, ratio), wish, stopped);
+        FirstPass pass = new FirstPass(framed, ratio, wish, stopped);
         if (wish.darkShare().isPresent()) {
-            double share = wish.darkShare().getAsDouble();
-            return new ShareSearch(blurred, pass::trace, pass::share).nearest(share);
+            return pass.toShare(wish.darkShare().getAsDouble());
         }
-        return pass.trace(wish.split().orElseGet(() -> Values.otsu(blurred)));
+        if (wish.split().isPresent()) {
+            return pass.tracer.trace(wish.split().getAsDouble(), pass.limits(wish.most(), 1));
+        }
+        double best = Values.otsu(pass.blurred);
+        return wish.masses().isPresent()
+                ? pass.toMasses(wish.most(), best)
+                : pass.tracer.trace(best, pass.limits(wish.most(), 1));
     }
 
-    /** The marks for a split. */
-    private Traced trace(double split) {
-        double border = MunsellValue.luminance(split);
-        boolean[] dark = dark(border);
-        boolean onLight = share(dark, border) <= 0.5;
-        List<Ring> rings = Contours.round(lattice, dark, border, onLight);
-        List<Mark> marks = marks(rings, onLight ? Mark.Kind.LAY : Mark.Kind.LIFT);
-        double marked = 0;
-        for (Mark mark : marks) {
-            double area = Math.abs(RingFit.area(mark.outline()));
-            marked += mark.kind() == Mark.Kind.LAY ? area : -area;
-        }
-        return new Traced(
-                onLight ? Thumbnail.Ground.LIGHT : Thumbnail.Ground.DARK,
-                marks,
-                split,
-                (onLight ? 0 : 1) + marked / lattice.ratio());
+    private Masses.Limits limits(int most, double part) {
+        return new Masses.Limits(most, part * LEAST_SHARE * ratio);
     }
 
-    /** The share of dark for a split, before curves are fitted. */
-    private double share(double split) {
-        double border = MunsellValue.luminance(split);
-        return share(dark(border), border);
+    private Traced toShare(double wished) {
+        ShareSearch search = new ShareSearch(blurred);
+        Traced best = toShare(wished, search, limits(wish.most(), 1));
+        for (Masses.Limits more : more()) {
+            if (Math.abs(best.darkShare() - wished) <= CLOSE) {
+                break;
+            }
+            Traced again = toShare(wished, search, more);
+            if (Math.abs(again.darkShare() - wished) < Math.abs(best.darkShare() - wished)) {
+                best = again;
+            }
+        }
+        return best;
     }
 
-    private double share(boolean[] dark, double border) {
-        double area = 0;
-        for (Ring ring : Contours.round(lattice, dark, border, true)) {
-            area += ring.area();
-        }
-        return area / lattice.ratio();
+    /** What to allow where the wished number of masses does not come to a share, the least first. */
+    private List<Masses.Limits> more() {
+        int most = wish.most();
+        return List.of(
+                limits(most + 2, 1),
+                limits(2 * most + 4, 1),
+                limits(Integer.MAX_VALUE, 1),
+                limits(Integer.MAX_VALUE, 0));
     }
 
-    private boolean[] dark(double border) {
-        if (stopped.getAsBoolean()) {
-            throw new CancellationException("the first pass was stopped");
+    private Traced toShare(double wished, ShareSearch search, Masses.Limits limits) {
+        Map<Double, Double> known = new HashMap<>();
+        DoubleUnaryOperator shareAt = split ->
+                known.computeIfAbsent(split, at -> tracer.masses(at, limits).darkShare());
+        double aim = wished;
+        Traced last = tracer.trace(search.nearest(aim, shareAt).split(), limits);
+        Traced best = last;
+        for (int i = 0; i < CORRECTIONS && isWorthCorrecting(wished - last.darkShare()); i++) {
+            // The curves' own small error is made up for by aiming beside the mark.
+            aim = Math.min(1, Math.max(0, aim + wished - last.darkShare()));
+            last = tracer.trace(search.nearest(aim, shareAt).split(), limits);
+            if (Math.abs(last.darkShare() - wished) < Math.abs(best.darkShare() - wished)) {
+                best = last;
+            }
         }
-        return Masses.dark(lattice, border, wish.masses(), LEAST_SHARE * lattice.ratio());
+        return best;
     }
 
-    /** Larger rings first, so that each lies on what surrounds it. */
-    private List<Mark> marks(List<Ring> rings, Mark.Kind outer) {
-        Mark.Kind hole = outer == Mark.Kind.LAY ? Mark.Kind.LIFT : Mark.Kind.LAY;
-        List<Ring> ordered = new ArrayList<>(rings);
-        ordered.sort(Comparator.comparingDouble(ring -> -Math.abs(ring.area())));
-        List<Mark> marks = new ArrayList<>();
-        for (Ring ring : ordered) {
-            Outline outline = fit.outline(ring);
-            marks.add(new Mark("m" + (marks.size() + 1), ring.area() > 0 ? outer : hole, outline));
+    private static boolean isWorthCorrecting(double off) {
+        return Math.abs(off) > CLOSE / 4 && Math.abs(off) < 5 * CLOSE;
+    }
+
+    private Traced toMasses(int wished, double best) {
+        double split = best;
+        Masses.Limits limits = limits(wished, 1);
+        int nearest = Integer.MAX_VALUE;
+        for (int i = 0; i * MASSES_STEP <= MASSES_REACH && nearest > 0; i++) {
+            for (int side = -1; side <= (i == 0 ? -1 : 1); side += 2) {
+                double at = Math.min(10, Math.max(0, best + side * i * MASSES_STEP));
+                int off = Math.abs(tracer.masses(at, limits).count() - wished);
+                if (off < nearest) {
+                    nearest = off;
+                    split = at;
+                }
+            }
         }
-        return marks;
+        return tracer.trace(split, limits);
     }
 }

@@ -27,6 +27,28 @@ final class Lattice {
         }
     }
 
+    private Lattice(Lattice other, float[] samples) {
+        columns = other.columns;
+        rows = other.rows;
+        ratio = other.ratio;
+        this.samples = samples;
+    }
+
+    /** What a node's sample shall be. */
+    @FunctionalInterface
+    interface Sampling {
+        float at(int node);
+    }
+
+    /** The same places with other samples. */
+    Lattice with(Sampling sampling) {
+        float[] others = new float[samples.length];
+        for (int node = 0; node < others.length; node++) {
+            others[node] = sampling.at(node);
+        }
+        return new Lattice(this, others);
+    }
+
     int columns() {
         return columns;
     }
@@ -48,9 +70,9 @@ final class Lattice {
         return samples[node];
     }
 
-    /** What a node counts of the frame: a pixel's area inside, nothing on the border. */
-    double weight(int node) {
-        return onBorder(node) ? 0 : ratio / ((columns - 2) * (double) (rows - 2));
+    /** The area that a sample inside stands for; those on the border stand for none. */
+    double cell() {
+        return ratio / ((columns - 2) * (double) (rows - 2));
     }
 
     boolean onBorder(int node) {

@@ -1,181 +1,193 @@
 package umbercard.photo;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.Comparator;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.PriorityQueue;
-import java.util.Set;
 
 /**
  * The masses of dark and light that a split makes, and the merging of small ones into what surrounds them. Neighbors are
- * always of the other value, so a mass that gives in joins all that it touched.
+ * always of the other value, so a mass that gives in joins all that it touched. Nodes are taken in {@link Runs}, which makes
+ * a count cheap enough to look for a split by trying many.
  */
 final class Masses {
     private final Lattice lattice;
-    private final double split;
-    private final boolean[] dark;
-    private final int[] parent;
+    private final Runs runs;
+    private final int[] index;
+    private final Mass[] of;
+    private int count;
+
+    /**
+     * What may be left.
+     *
+     * @param most masses of dark and light together, 1 or more
+     * @param least an area in frame units; a mass that is narrower throughout than a disc of half of it is, is too small
+     *     as well, however long: painters call that a sliver
+     */
+    record Limits(int most, double least) {
+        private boolean allow(Mass mass) {
+            // A disc's area over its border is r/2, so this is the area of the disc that is as wide as the mass.
+            double width = mass.area / mass.border;
+            return mass.area >= least && 4 * Math.PI * width * width >= least / 2;
+        }
+    }
 
     private Masses(Lattice lattice, double split) {
         this.lattice = lattice;
-        this.split = split;
-        dark = new boolean[lattice.size()];
-        parent = new int[lattice.size()];
-        for (int node = 0; node < dark.length; node++) {
-            dark[node] = lattice.sample(node) < split;
-            parent[node] = node;
-        }
+        runs = new Runs(lattice, split);
+        index = new int[runs.count()];
+        of = measure();
+        count = of.length;
     }
 
     /**
-     * Which nodes are dark once at most {@code most} masses are left, none of them under {@code least}.
+     * The masses once no more are left than the limits allow.
      *
      * @param split a luminance: what lies below it is dark
-     * @param least an area in frame units
      */
-    static boolean[] dark(Lattice lattice, double split, int most, double least) {
+    static Masses of(Lattice lattice, double split, Limits limits) {
         Masses masses = new Masses(lattice, split);
-        masses.join();
-        masses.merge(most, least);
-        return masses.dark;
+        masses.merge(limits);
+        return masses;
     }
 
-    private void join() {
-        int columns = lattice.columns();
-        for (int r = 0; r < lattice.rows(); r++) {
-            for (int c = 0; c < columns; c++) {
-                int node = r * columns + c;
-                boolean right = c + 1 < columns;
-                boolean below = r + 1 < lattice.rows();
-                if (right && dark[node] == dark[node + 1]) {
-                    unite(node, node + 1);
-                }
-                if (below && dark[node] == dark[node + columns]) {
-                    unite(node, node + columns);
-                }
-                if (right && below) {
-                    joinAcross(node, columns);
-                }
-            }
+    /** What they were made of. */
+    Lattice lattice() {
+        return lattice;
+    }
+
+    /** How many there are, dark and light together. */
+    int count() {
+        return count;
+    }
+
+    /** The share of the frame that is dark, 0..1, to a part of a sample's area. */
+    double darkShare() {
+        double dark = 0;
+        for (int run = 0; run < index.length; run++) {
+            dark += of[index[run]].dark ? runs.area(run) : 0;
         }
+        return dark / lattice.ratio();
     }
 
-    /** Where two darks meet two lights in a cell's corners, its middle says which pair is joined. */
-    private void joinAcross(int node, int columns) {
-        boolean first = dark[node];
-        if (dark[node + columns + 1] == first && dark[node + 1] != first && dark[node + columns] != first) {
-            if (lattice.middleBelow(node, split) == first) {
-                unite(node, node + columns + 1);
-            } else {
-                unite(node + 1, node + columns);
-            }
+    /** Which nodes are dark. */
+    boolean[] dark() {
+        boolean[] dark = new boolean[lattice.size()];
+        for (int run = 0; run < index.length; run++) {
+            Arrays.fill(dark, runs.start(run), runs.end(run), of[index[run]].dark);
         }
+        return dark;
     }
 
-    private void merge(int most, double least) {
-        int[] index = new int[dark.length];
-        Mass[] of = measure(index);
-        PriorityQueue<Mass> smallest = new PriorityQueue<>(
-                Comparator.<Mass>comparingDouble(mass -> mass.area).thenComparingInt(mass -> mass.id));
-        smallest.addAll(List.of(of));
-        int count = of.length;
+    private void merge(Limits limits) {
+        PriorityQueue<Turn> turns = new PriorityQueue<>();
+        for (Mass mass : of) {
+            turns.add(Turn.of(mass, limits));
+        }
         while (count > 1) {
-            Mass mass = smallest.remove();
-            if (of[mass.id] != mass) {
+            Turn turn = turns.remove();
+            Mass mass = turn.mass;
+            if (of[mass.id] != mass || turn.area != mass.area) {
                 continue;
             }
-            if (count <= most && mass.area >= least) {
+            if (count <= limits.most && turn.allowed) {
                 break;
             }
             count -= mass.neighbors.size();
-            smallest.add(giveIn(mass, of));
-        }
-        for (int node = 0; node < dark.length; node++) {
-            dark[node] = of[index[node]].dark;
+            turns.add(Turn.of(giveIn(mass), limits));
         }
     }
 
-    /** The masses in the order of their first nodes; {@code index} tells each node's. */
-    private Mass[] measure(int[] index) {
+    /** When a mass gives in: those that are too small first, then by area. A mass that has grown gets another turn. */
+    private record Turn(Mass mass, boolean allowed, double area) implements Comparable<Turn> {
+        private static final Comparator<Turn> ORDER = Comparator.comparing(Turn::allowed)
+                .thenComparingDouble(Turn::area)
+                .thenComparingInt(turn -> turn.mass.id);
+
+        static Turn of(Mass mass, Limits limits) {
+            return new Turn(mass, limits.allow(mass), mass.area);
+        }
+
+        @Override
+        public int compareTo(Turn other) {
+            return ORDER.compare(this, other);
+        }
+    }
+
+    /** The masses in the order of their first runs; {@code index} tells each run's. */
+    private Mass[] measure() {
         List<Mass> masses = new ArrayList<>();
-        for (int node = 0; node < dark.length; node++) {
-            int root = find(node);
-            if (root == node) {
-                masses.add(new Mass(masses.size(), dark[node]));
-                index[node] = masses.size() - 1;
+        for (int run = 0; run < index.length; run++) {
+            int root = runs.root(run);
+            if (root == run) {
+                masses.add(new Mass(masses.size(), runs.isDark(run)));
+                index[run] = masses.size() - 1;
             } else {
-                // A root is the first of its nodes, so it has its number by now.
-                index[node] = index[root];
+                // A root is the first of its runs, so it has its number by now.
+                index[run] = index[root];
             }
-            masses.get(index[node]).area += lattice.weight(node);
+            masses.get(index[run]).area += runs.area(run);
         }
-        Mass[] of = masses.toArray(Mass[]::new);
-        int columns = lattice.columns();
-        for (int node = 0; node < dark.length; node++) {
-            if (node % columns + 1 < columns) {
-                meet(of[index[node]], of[index[node + 1]]);
-            }
-            if (node + columns < dark.length) {
-                meet(of[index[node]], of[index[node + columns]]);
-            }
-        }
-        return of;
+        Mass[] all = masses.toArray(Mass[]::new);
+        runs.eachBorder((one, other, length) -> {
+            meet(all[index[one]], all[index[other]], length);
+            meet(all[index[other]], all[index[one]], length);
+        });
+        return all;
     }
 
-    private static void meet(Mass one, Mass other) {
-        if (one.dark != other.dark) {
-            one.neighbors.add(other);
-            other.neighbors.add(one);
-        }
+    private static void meet(Mass one, Mass other, double length) {
+        one.neighbors.merge(other, length, Double::sum);
+        one.border += length;
     }
 
-    /** The mass takes the other value and becomes one with its neighbors, in its own place and theirs. */
-    private static Mass giveIn(Mass mass, Mass[] of) {
-        Mass whole = new Mass(mass.id, !mass.dark);
-        List<Mass> parts = new ArrayList<>(mass.neighbors);
+    /** The mass and its neighbors become one, which is of their value: the neighbor that touches most takes in the others. */
+    private Mass giveIn(Mass mass) {
+        Mass whole = Collections.max(
+                mass.neighbors.keySet(),
+                Comparator.<Mass>comparingInt(neighbor -> neighbor.neighbors.size())
+                        .thenComparingInt(neighbor -> -neighbor.id));
+        List<Mass> parts = new ArrayList<>(mass.neighbors.keySet());
+        parts.remove(whole);
         parts.add(mass);
         for (Mass part : parts) {
+            part.neighbors.forEach((neighbor, length) -> {
+                neighbor.border -= neighbor.lose(part);
+                if (neighbor != whole && neighbor != mass && part != mass) {
+                    meet(whole, neighbor, length);
+                    meet(neighbor, whole, length);
+                }
+            });
             whole.area += part.area;
-            whole.neighbors.addAll(part.neighbors);
             whole.places.addAll(part.places);
+            part.places.forEach(place -> of[place] = whole);
         }
-        parts.forEach(whole.neighbors::remove);
-        for (Mass other : whole.neighbors) {
-            parts.forEach(other.neighbors::remove);
-            other.neighbors.add(whole);
-        }
-        whole.places.forEach(place -> of[place] = whole);
         return whole;
-    }
-
-    private int find(int node) {
-        int root = node;
-        while (parent[root] != root) {
-            parent[root] = parent[parent[root]];
-            root = parent[root];
-        }
-        return root;
-    }
-
-    private void unite(int one, int other) {
-        int first = find(one);
-        int second = find(other);
-        parent[Math.max(first, second)] = Math.min(first, second);
     }
 
     /** A connected region of one value; regions that became one share their places in the list. */
     private static final class Mass {
         final int id;
         final boolean dark;
-        final Set<Mass> neighbors = new LinkedHashSet<>();
+        final Map<Mass, Double> neighbors = new LinkedHashMap<>();
         final List<Integer> places = new ArrayList<>();
         double area;
+        double border;
 
         Mass(int id, boolean dark) {
             this.id = id;
             this.dark = dark;
             places.add(id);
+        }
+
+        /** Forgets a neighbor and gives the length of the border with it. */
+        double lose(Mass neighbor) {
+            Double length = neighbors.remove(neighbor);
+            return length == null ? 0 : length;
         }
     }
 }

@@ -1,6 +1,7 @@
 package umbercard.photo;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import umbercard.geometry.Cubic;
 import umbercard.geometry.CurveFit;
@@ -10,7 +11,7 @@ import umbercard.geometry.Point;
 
 /**
  * Turns a traced ring into an outline that a painter can edit: few points, smooth between, sharp where it meets the frame,
- * straight along it. An outline never crosses itself and never leaves the frame.
+ * straight along it. No outline crosses itself or another, and none leaves the frame.
  */
 final class RingFit {
     private static final int TRIES = 4;
@@ -27,17 +28,37 @@ final class RingFit {
         this.tolerance = tolerance;
     }
 
-    /** The outline of a ring: nearer to it where the smooth one would cross itself, straight-sided if nothing else helps. */
-    Outline outline(Ring ring) {
-        double near = tolerance;
-        for (int i = 0; i < TRIES; i++) {
-            Outline outline = inFrame(fitted(ring, near));
-            if (!Crossings.crossesItself(outline)) {
-                return outline;
+    /**
+     * The outlines of rings none of which crosses another. Where two smooth ones would cross, or one itself, those come
+     * nearer to their rings, and have straight sides if nothing else helps: rings themselves never cross.
+     */
+    List<Outline> outlines(List<Ring> rings) {
+        List<Outline> outlines =
+                new ArrayList<>(rings.stream().map(ring -> outline(ring, 0)).toList());
+        int[] tries = new int[rings.size()];
+        BitSet crossed = Crossings.among(outlines);
+        while (!crossed.isEmpty()) {
+            boolean nearer = false;
+            for (int i = crossed.nextSetBit(0); i >= 0; i = crossed.nextSetBit(i + 1)) {
+                if (tries[i] < TRIES) {
+                    tries[i]++;
+                    outlines.set(i, outline(rings.get(i), tries[i]));
+                    nearer = true;
+                }
             }
-            near /= 3;
+            if (!nearer) {
+                break;
+            }
+            crossed = Crossings.among(outlines);
         }
-        return Outline.polygon(corners(ring));
+        return outlines;
+    }
+
+    private Outline outline(Ring ring, int tries) {
+        if (tries == TRIES) {
+            return Outline.polygon(corners(ring));
+        }
+        return inFrame(fitted(ring, tolerance / Math.pow(3, tries)));
     }
 
     private Outline fitted(Ring ring, double near) {

@@ -11,6 +11,8 @@ import java.util.Locale;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import umbercard.geometry.Eye;
+import umbercard.geometry.Masses;
 import umbercard.geometry.Outline;
 import umbercard.model.Mark;
 import umbercard.model.Study;
@@ -84,6 +86,30 @@ class FirstPassCommandTest {
         List<Thumbnail> thumbnails = study().thumbnails();
         assertThat(thumbnails.get(2).marks().size())
                 .isLessThan(thumbnails.get(1).marks().size());
+    }
+
+    @Test
+    void aWishedShareComesBeforeTheMassesAndTheMassesReachedAreTold() throws IOException {
+        Calls.Result result = Calls.run("first-pass", file, "--dark-share", "0.6", "--masses", "2", "--squint", "0.5%");
+        List<Thumbnail> thumbnails = study().thumbnails();
+        assertThat(dark(thumbnails.get(thumbnails.size() - 1))).isEqualTo(0.6, within(0.003));
+        assertThat(result.outLines()).hasSize(2);
+        assertThat(result.outLines().get(1))
+                .matches("It has \\d+ masses of dark and light, not 2: the dark share comes first\\.")
+                .contains(" " + masses(thumbnails.get(thumbnails.size() - 1)) + " masses");
+    }
+
+    private int masses(Thumbnail thumbnail) throws IOException {
+        Masses masses = Masses.of(Fold.of(thumbnail, study().ratio()).dark(), study().ratio(), new Eye(0, 0.0001));
+        return masses.dark().size() + masses.light().size();
+    }
+
+    @Test
+    void tellsThatASplitHasFewerMassesThanAskedFor() {
+        Calls.Result result = Calls.run("first-pass", file, "--split", "4", "--masses", "40");
+        assertThat(result.outLines()).hasSize(2);
+        assertThat(result.outLines().get(1))
+                .endsWith("masses of dark and light, not 40: there are no others at this split.");
     }
 
     @Test

@@ -17,6 +17,8 @@ import java.util.function.IntPredicate;
 import javax.swing.JComponent;
 import javax.swing.SwingUtilities;
 import javax.swing.text.JTextComponent;
+import org.assertj.swing.finder.WindowFinder;
+import org.assertj.swing.fixture.DialogFixture;
 import org.assertj.swing.fixture.JOptionPaneFixture;
 import org.assertj.swing.fixture.JTextComponentFixture;
 import org.junit.jupiter.api.Test;
@@ -217,7 +219,14 @@ class DeskIT extends AtDesk {
     void aFirstPassIsOneMoreThumbnailWithMarks() {
         openKilnHill();
         List<Thumbnail> before = study().thumbnails();
-        choose("Plan", "First pass from the photograph");
+        choose("Plan", "First pass from the photograph…");
+        DialogFixture asked = WindowFinder.findDialog("first-pass").using(robot());
+        until(
+                "what would come of it is told",
+                () -> !asked.label("first-pass-outcome").text().isBlank());
+        settled();
+        shot("first-pass-asked");
+        asked.button("yes").click();
         until("one more is there", () -> desk().session().study().thumbnails().size() == before.size() + 1);
         settled();
         assertThat(study().thumbnails()).startsWith(before.toArray(Thumbnail[]::new));

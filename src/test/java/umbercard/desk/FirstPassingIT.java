@@ -1,10 +1,15 @@
 package umbercard.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import java.awt.EventQueue;
 import java.util.Arrays;
 import java.util.Optional;
 import javax.swing.JFrame;
+import javax.swing.JLabel;
+import org.assertj.swing.finder.WindowFinder;
+import org.assertj.swing.fixture.DialogFixture;
 import org.junit.jupiter.api.Test;
 import umbercard.desk.session.Session;
 import umbercard.desk.work.Background;
@@ -14,6 +19,7 @@ import umbercard.model.Reference;
 import umbercard.model.Study;
 import umbercard.model.Surface;
 import umbercard.model.Thumbnail;
+import umbercard.notan.Fold;
 import umbercard.picture.Picture;
 
 class FirstPassingIT extends OnDesk {
@@ -32,15 +38,18 @@ class FirstPassingIT extends OnDesk {
         session = new Session(study, Optional.empty());
         session.photograph(Optional.of(darkBelow()));
         JFrame window = new JFrame("first pass");
-        firstPass = new FirstPassing(session, new Background(new Unwatched()), new Telling(window));
+        JLabel beside = new JLabel("beside");
+        window.add(beside);
+        firstPass = new FirstPassing(session, new Background(new Unwatched()), new Telling(window), window, beside);
         return window;
     }
 
-    /** A light upper half over a dark lower one. */
+    /** Light above, growing darker row by row, so that any share of dark can be had. */
     private static Picture darkBelow() {
         int[] pixels = new int[WIDTH * HEIGHT];
-        Arrays.fill(pixels, 0, pixels.length / 2, 0xe0e0e0);
-        Arrays.fill(pixels, pixels.length / 2, pixels.length, 0x303030);
+        for (int y = 0; y < HEIGHT; y++) {
+            Arrays.fill(pixels, y * WIDTH, (y + 1) * WIDTH, 0x010101 * (230 - y));
+        }
         return new Picture(WIDTH, HEIGHT, pixels);
     }
 
@@ -55,15 +64,58 @@ class FirstPassingIT extends OnDesk {
         public void ended(Task task) {}
     }
 
+    private DialogFixture asked() {
+        EventQueue.invokeLater(firstPass::ask);
+        return WindowFinder.findDialog("first-pass").using(robot());
+    }
+
+    private double darkSeen() {
+        Study seen = session.seen();
+        return session.thumbnail()
+                .map(thumbnail -> Fold.of(thumbnail, seen.ratio()).darkShare())
+                .orElse(-1.0);
+    }
+
     @Test
     void noTwoFirstPassesHaveTheSameName() {
         for (int count = 1; count <= 3; count++) {
             int expected = count;
-            act(firstPass::run);
+            asked().button("yes").click();
             until(expected + " are there", () -> session.study().thumbnails().size() == expected);
         }
         assertThat(ask(() -> session.study().thumbnails()))
                 .extracting(Thumbnail::name)
                 .containsExactly("first pass", "first pass 2", "first pass 3");
+    }
+
+    @Test
+    void showsWhatWouldComeOfItWhileTheRulesMoveAndAddsItAsOneEdit() {
+        DialogFixture asked = asked();
+        until("half is dark, as in the photograph", () -> Math.abs(darkSeen() - 0.5) < 0.05);
+        for (int share = 51; share <= 70; share++) {
+            asked.slider("first-pass-dark").slideTo(share);
+        }
+        until("the card follows the rule", () -> Math.abs(darkSeen() - 0.7) < 0.01);
+        asked.checkBox("first-pass-dark-follows").requireNotSelected();
+        assertThat(asked.label("first-pass-outcome").text()).startsWith("70 % dark in 2 masses");
+        assertThat(ask(() -> session.study().thumbnails())).isEmpty();
+        assertThat(ask(session::undoable)).isEmpty();
+        asked.button("yes").click();
+        until("it is there", () -> session.study().thumbnails().size() == 1);
+        assertThat(ask(this::darkSeen)).isCloseTo(0.7, within(0.01));
+        act(session::undo);
+        assertThat(ask(() -> session.study().thumbnails())).isEmpty();
+    }
+
+    @Test
+    void leavingItLeavesTheStudyAsItWas() {
+        Study before = ask(session::study);
+        DialogFixture asked = asked();
+        until("a first pass is seen", () -> darkSeen() > 0.3);
+        asked.button("no").click();
+        until("the dialog is gone", () -> !asked.target().isShowing());
+        robot().waitForIdle();
+        assertThat(ask(session::seen)).isEqualTo(before);
+        assertThat(ask(session::isChanged)).isFalse();
     }
 }

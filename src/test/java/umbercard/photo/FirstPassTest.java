@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.DoubleBinaryOperator;
@@ -53,7 +54,7 @@ class FirstPassTest {
     }
 
     @Test
-    void closesALandscapeAlongTheFrameExactly() {
+    void closesALandscapeBeyondTheFrame() {
         double ratio = 11.5 / 8.5;
         ValueField field = Fields.of(
                 (int) Math.round(200 * ratio), 200, (x, y) -> dark(y - 0.6 - 0.06 * Math.sin(5 * x) - 0.02 * x));
@@ -61,10 +62,14 @@ class FirstPassTest {
         List<Point> places =
                 traced.marks().get(0).outline().nodes().stream().map(Node::at).toList();
         assertThat(traced.marks()).hasSize(1);
-        assertThat(places).contains(new Point(0, 1), new Point(ratio, 1));
-        assertThat(places).filteredOn(place -> place.x() == 0).hasSize(2);
-        assertThat(places).filteredOn(place -> place.x() == ratio).hasSize(2);
-        assertThat(places).filteredOn(place -> place.y() == 1).hasSize(2);
+        double out = Overrun.WIDTH;
+        assertThat(places).contains(new Point(-out, 1 + out), new Point(ratio + out, 1 + out));
+        assertThat(places).filteredOn(place -> place.x() == 0).hasSize(1);
+        assertThat(places).filteredOn(place -> place.x() == -out).hasSize(2);
+        assertThat(places).filteredOn(place -> place.x() == ratio).hasSize(1);
+        assertThat(places).filteredOn(place -> place.x() == ratio + out).hasSize(2);
+        assertThat(places).filteredOn(place -> place.y() == 1).isEmpty();
+        assertThat(fold(traced, ratio).darkShare()).isCloseTo(traced.darkShare(), within(1e-5));
         assertThat(places)
                 .filteredOn(place -> place.x() > 0 && place.x() < ratio)
                 .hasSizeBetween(2, 20)
@@ -99,7 +104,7 @@ class FirstPassTest {
             double radius = 0.05 + 0.012 * (column + 4 * row);
             return radius - Math.hypot(x - 0.1875 - 0.375 * column, y - 0.25 - 0.5 * row);
         });
-        Traced traced = trace(field, new Wish(OptionalDouble.empty(), EDGE, 0.002, masses));
+        Traced traced = trace(field, new Wish(OptionalDouble.empty(), EDGE, 0.002, OptionalInt.of(masses)));
         assertThat(traced.marks()).hasSize(masses - 1);
         double area = 0;
         for (int i = 7; i > 8 - masses; i--) {
@@ -115,7 +120,7 @@ class FirstPassTest {
         double large = Math.sqrt(0.005 * RATIO / Math.PI);
         ValueField field =
                 soft((x, y) -> Math.max(small - Math.hypot(x - 0.4, y - 0.5), large - Math.hypot(x - 1.1, y - 0.5)));
-        Traced traced = trace(field, new Wish(OptionalDouble.empty(), EDGE, 0.001, 100));
+        Traced traced = trace(field, new Wish(OptionalDouble.empty(), EDGE, 0.001, OptionalInt.of(100)));
         assertThat(traced.marks()).hasSize(1);
         assertThat(traced.darkShare()).isCloseTo(0.005, within(5e-4));
     }
@@ -135,7 +140,8 @@ class FirstPassTest {
     @Property(tries = 12, seed = "21")
     void agreesWithTheSplitField(@ForAll @IntRange(max = 100_000) int seed) {
         ValueField field = Fields.smooth(240, 160, seed);
-        Traced traced = trace(field, new Wish(OptionalDouble.empty(), OptionalDouble.empty(), 0.004, 40));
+        Traced traced =
+                trace(field, new Wish(OptionalDouble.empty(), OptionalDouble.empty(), 0.004, OptionalInt.of(40)));
         Design design = fold(traced, RATIO);
         double border = MunsellValue.luminance(traced.split());
         int agree = 0;
@@ -170,13 +176,14 @@ class FirstPassTest {
             }
             return 0.9 - 0.85 * Math.min(1, dark);
         });
-        Traced traced = trace(field, new Wish(OptionalDouble.of(0.16), OptionalDouble.empty(), 0.002, 2));
+        Traced traced =
+                trace(field, new Wish(OptionalDouble.of(0.16), OptionalDouble.empty(), 0.002, OptionalInt.of(2)));
         assertThat(traced.marks()).hasSize(1);
         assertThat(traced.darkShare()).isCloseTo(0.16, within(0.005));
     }
 
     @Property(tries = 12, seed = "23")
-    void drawsNoMarkThatCrossesItselfOrLeavesTheFrame(
+    void drawsNoMarkThatCrossesItselfOrLeavesTheFrameByMoreThanItsOverrun(
             @ForAll @IntRange(max = 100_000) int seed, @ForAll @DoubleRange(min = 0.2, max = 0.8) double share) {
         ValueField smooth = Fields.smooth(150, 100, seed);
         ValueField noise = Fields.noise(150, 100, seed);
@@ -184,13 +191,14 @@ class FirstPassTest {
             int at = (int) (x * 100);
             return 0.7 * smooth.at(at, (int) (y * 100)) + 0.3 * noise.at(at, (int) (y * 100));
         });
-        Traced traced =
-                trace(field, new Wish(OptionalDouble.empty(), OptionalDouble.of(10 * Math.sqrt(share)), 0.006, 60));
+        Traced traced = trace(
+                field,
+                new Wish(OptionalDouble.empty(), OptionalDouble.of(10 * Math.sqrt(share)), 0.006, OptionalInt.of(60)));
         for (Mark mark : traced.marks()) {
             List<Point> fine = polygon(mark.outline(), 24);
             assertThat(fine).allSatisfy(place -> {
-                assertThat(place.x()).isBetween(-1e-12, RATIO + 1e-12);
-                assertThat(place.y()).isBetween(-1e-12, 1 + 1e-12);
+                assertThat(place.x()).isBetween(-Overrun.WIDTH - 1e-12, RATIO + Overrun.WIDTH + 1e-12);
+                assertThat(place.y()).isBetween(-Overrun.WIDTH - 1e-12, 1 + Overrun.WIDTH + 1e-12);
             });
             assertThat(crossing(fine)).isEmpty();
         }
@@ -199,7 +207,7 @@ class FirstPassTest {
     @Test
     void splitsWhereItIsTold() {
         ValueField field = Fields.of(150, 100, (x, y) -> MunsellValue.luminance(10 * x / RATIO));
-        Traced traced = trace(field, new Wish(OptionalDouble.empty(), OptionalDouble.of(3), 0, 7));
+        Traced traced = trace(field, new Wish(OptionalDouble.empty(), OptionalDouble.of(3), 0, OptionalInt.empty()));
         assertThat(traced.split()).isEqualTo(3);
         assertThat(traced.darkShare()).isCloseTo(0.3, within(0.002));
     }
@@ -246,11 +254,14 @@ class FirstPassTest {
     void refusesAWishThatContradictsItself() {
         OptionalDouble half = OptionalDouble.of(0.5);
         OptionalDouble none = OptionalDouble.empty();
-        assertThatThrownBy(() -> new Wish(half, half, 0.015, 7)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new Wish(half, half, 0.015, OptionalInt.empty()))
+                .isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> Wish.share(1.2)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> Wish.split(11)).isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> new Wish(none, none, 0.6, 7)).isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> new Wish(none, none, 0.01, 1)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new Wish(none, none, 0.6, OptionalInt.empty()))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new Wish(none, none, 0.01, OptionalInt.of(1)))
+                .isInstanceOf(IllegalArgumentException.class);
     }
 
     /** A field that is dark where a distance is over zero, with an edge a hundredth wide. */
@@ -263,7 +274,7 @@ class FirstPassTest {
     }
 
     private static Wish sharp() {
-        return new Wish(OptionalDouble.empty(), EDGE, 0.002, 7);
+        return new Wish(OptionalDouble.empty(), EDGE, 0.002, OptionalInt.empty());
     }
 
     private static Traced trace(ValueField field, Wish wish) {

@@ -19,7 +19,7 @@ import umbercard.model.edit.Edits;
 class TracedTest {
     private static final Mark MARK = new Mark("m1", Mark.Kind.LAY, Outline.rectangle(0, 0.5, 1, 1));
     private static final FirstPass.Traced TRACED =
-            new FirstPass.Traced(Thumbnail.Ground.LIGHT, List.of(MARK), 4.5, 0.4);
+            new FirstPass.Traced(Thumbnail.Ground.LIGHT, List.of(MARK), 4.5, 0.4, 2);
 
     private static Study with(Thumbnail chosen) {
         Surface surface = new Surface(12, 9, Surface.Unit.IN, 0, Optional.empty(), false);

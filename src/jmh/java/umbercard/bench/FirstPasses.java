@@ -1,0 +1,111 @@
+package umbercard.bench;
+
+import ij.plugin.filter.GaussianBlur;
+import ij.plugin.filter.ThresholdToSelection;
+import ij.process.FloatProcessor;
+import ij.process.ImageProcessor;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import umbercard.color.MunsellValue;
+import umbercard.photo.FirstPass;
+import umbercard.photo.PhotoReader;
+import umbercard.photo.Progress;
+import umbercard.photo.Values;
+import umbercard.picture.Picture;
+import umbercard.picture.ValueField;
+
+/**
+ * What a first pass of Kiln Hill's photograph costs at 2000 pixels, from the field to the marks, beside ImageJ's blur, threshold
+ * and outlines of all pieces, which drop nothing and fit no curves.
+ */
+final class FirstPasses {
+    private static final int WARM = 12;
+    private static final int ROUNDS = 40;
+    private static final double SPLIT = 5.7;
+
+    /**
+     * Times of one way.
+     *
+     * @param median in milliseconds, as the others
+     */
+    record Times(String what, double median, double p99, double least) {}
+
+    private FirstPasses() {}
+
+    private record Way(String what, Runnable work) {}
+
+    /** Measures all ways in turn, so that what slows the machine for a while slows all of them. */
+    static List<Times> measure() throws IOException {
+        Picture photograph = PhotoReader.read(Path.of("samples", "kiln-hill.jpg"), Progress.NONE);
+        ValueField field = Values.of(photograph);
+        OptionalDouble none = OptionalDouble.empty();
+        double sigma = FirstPass.Wish.SQUINT;
+        List<Way> ways = List.of(
+                way(field, "split", new FirstPass.Wish(none, OptionalDouble.of(SPLIT), sigma, OptionalInt.empty())),
+                way(field, "best split", FirstPass.Wish.usual()),
+                way(field, "two thirds dark", FirstPass.Wish.share(2.0 / 3)),
+                way(field, "five masses", new FirstPass.Wish(none, none, sigma, OptionalInt.of(5))),
+                way(
+                        field,
+                        "a third dark, three masses",
+                        new FirstPass.Wish(OptionalDouble.of(1.0 / 3), none, sigma, OptionalInt.of(3))),
+                way(
+                        field,
+                        "split, hardly squinted",
+                        new FirstPass.Wish(none, OptionalDouble.of(SPLIT), 0.002, OptionalInt.empty())),
+                new Way("ImageJ: blur, threshold, outlines", () -> imageJ(field, sigma)));
+        double[][] times = new double[ways.size()][ROUNDS];
+        for (int round = -WARM; round < ROUNDS; round++) {
+            for (int i = 0; i < ways.size(); i++) {
+                long start = System.nanoTime();
+                ways.get(i).work().run();
+                if (round >= 0) {
+                    times[i][round] = (System.nanoTime() - start) / 1e6;
+                }
+            }
+        }
+        List<Times> all = new ArrayList<>();
+        for (int i = 0; i < times.length; i++) {
+            all.add(sorted(ways.get(i).what(), times[i]));
+        }
+        return Collections.unmodifiableList(all);
+    }
+
+    private static Way way(ValueField field, String what, FirstPass.Wish wish) {
+        return new Way(what, () -> FirstPass.trace(field, wish, () -> false));
+    }
+
+    private static Times sorted(String what, double[] times) {
+        List<Double> sorted = new ArrayList<>();
+        for (double time : times) {
+            sorted.add(time);
+        }
+        Collections.sort(sorted);
+        Times found = new Times(what, Report.at(sorted, .5), Report.at(sorted, .99), sorted.get(0));
+        System.out.println(String.format(
+                Locale.ROOT,
+                "%-36s median %7.1f  p99 %7.1f  least %7.1f ms",
+                what,
+                found.median,
+                found.p99,
+                found.least));
+        return found;
+    }
+
+    private static void imageJ(ValueField field, double sigma) {
+        double pixels = sigma * Math.hypot(field.width(), field.height());
+        ImageProcessor image = new FloatProcessor(
+                field.width(), field.height(), field.luminance().clone());
+        new GaussianBlur().blurGaussian(image, pixels, pixels, 0.0002);
+        image.setThreshold(0, MunsellValue.luminance(SPLIT), ImageProcessor.NO_LUT_UPDATE);
+        if (ThresholdToSelection.run(new ij.ImagePlus("", image)) == null) {
+            throw new IllegalStateException("nothing is dark");
+        }
+    }
+}
