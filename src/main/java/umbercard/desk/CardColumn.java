@@ -41,7 +41,7 @@ final class CardColumn extends JPanel {
         words.add(bench.words());
         words.add(work, "wmin 0");
         add(words, "cell 0 1, wmin 0");
-        add(rules, "cell 0 2, growx 0, wmin 0");
+        add(rules, "cell 0 2, wmin 0");
         add(bench.facts(), "cell 0 2, growx 0, wmin 0");
         bench.listen(this::follow);
         follow();
