@@ -9,6 +9,7 @@ import java.awt.image.BufferedImage;
 import java.awt.image.DataBuffer;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -206,6 +207,37 @@ class PhotoFormatsTest {
         int rgb = PhotoReader.read("bare.jpg", bare, Progress.NONE).rgb(16, 16);
         assertThat(rgb >> 16).isCloseTo(0xc0, within(4));
         assertThat(rgb & 0xff).isCloseTo(0x20, within(4));
+    }
+
+    /**
+     * Components named R, G and B, and an Adobe marker of transform 0 (ITU-T T.872, 6.5.3), say that the samples are colors
+     * as they are. The samples here are those that ITU-T T.871 makes of the color.
+     */
+    @ParameterizedTest
+    @ValueSource(booleans = {false, true})
+    void readsJpegWhoseSamplesAreColorsThemselves(boolean byMarker) throws IOException {
+        byte[] file = ofOneSize(Photographs.picture(32, 32, (x, y) -> 0xc04020));
+        byte[] marker = byMarker
+                ? new byte[] {(byte) 0xff, (byte) 0xee, 0, 14, 'A', 'd', 'o', 'b', 'e', 0, 100, 0, 0, 0, 0, 0}
+                : new byte[0];
+        byte[] rgb = ByteBuffer.allocate(file.length - 18 + marker.length)
+                .put(file, 0, 2)
+                .put(marker)
+                .put(file, 20, file.length - 20)
+                .array();
+        for (int at = 2; !byMarker && at + 1 < rgb.length; at++) {
+            boolean frame = rgb[at] == (byte) 0xff && rgb[at + 1] == (byte) 0xc0;
+            boolean scan = rgb[at] == (byte) 0xff && rgb[at + 1] == (byte) 0xda;
+            for (int i = 0; (frame || scan) && i < 3; i++) {
+                rgb[at + (frame ? 10 + 3 * i : 5 + 2 * i)] = (byte) "RGB".charAt(i);
+            }
+        }
+        int read = PhotoReader.read("samples.jpg", rgb, Progress.NONE).rgb(16, 16);
+        assertThat((read >> 16) - (0.299 * 0xc0 + 0.587 * 0x40 + 0.114 * 0x20)).isCloseTo(0, within(3.0));
+        assertThat((read >> 8 & 0xff) - (128 - 0.1687 * 0xc0 - 0.3313 * 0x40 + 0.5 * 0x20))
+                .isCloseTo(0, within(3.0));
+        assertThat((read & 0xff) - (128 + 0.5 * 0xc0 - 0.4187 * 0x40 - 0.0813 * 0x20))
+                .isCloseTo(0, within(3.0));
     }
 
     /** A JPEG whose components all have as many samples. */
