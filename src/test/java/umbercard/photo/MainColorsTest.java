@@ -84,7 +84,8 @@ class MainColorsTest {
     private static int nearest(Lab color, List<MainColor> among) {
         return IntStream.range(0, among.size())
                 .boxed()
-                .min(Comparator.comparingDouble(i -> distance(color, among.get(i).color())))
+                .min(Comparator.comparingDouble(
+                        i -> distance(color, among.get(i).color())))
                 .orElseThrow();
     }
 

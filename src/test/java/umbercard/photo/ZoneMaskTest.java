@@ -36,8 +36,8 @@ class ZoneMaskTest {
 
     @Test
     void whatOverlapsCountsOnce() {
-        boolean[] inside = ZoneMask.of(
-                List.of(Outline.rectangle(0, 0, .6, 1), Outline.rectangle(.4, 0, 1, 1)), 100, 100);
+        boolean[] inside =
+                ZoneMask.of(List.of(Outline.rectangle(0, 0, .6, 1), Outline.rectangle(.4, 0, 1, 1)), 100, 100);
         assertThat(count(inside)).isEqualTo(10_000);
     }
 
