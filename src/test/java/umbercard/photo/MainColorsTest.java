@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
@@ -54,12 +55,42 @@ class MainColorsTest {
         assertThat(MainColors.of(shuffled, 12)).isEqualTo(MainColors.of(picture, 12));
     }
 
+    /** Where Lloyd's rounds end: each color is the mean of all that is nearer to it than to any other. */
     @Test
-    void noPixelsColorIsNearerToAnotherCluster() {
-        List<MainColor> found = MainColors.of(Photographs.noise(90, 70, 4), 12);
+    void eachColorIsTheMeanOfWhatIsNearestToIt() {
+        Picture noise = Photographs.noise(90, 70, 4);
+        // One color in each bin of the histogram, so that a bin's mean is a pixel's color.
+        Picture picture = Photographs.picture(90, 70, (x, y) -> noise.rgb(x, y) & 0xf8f8f8 | 0x040404);
+        List<MainColor> found = MainColors.of(picture, 12);
         assertThat(found).hasSize(12);
-        assertThat(found.stream().mapToDouble(MainColor::share).sum()).isCloseTo(1, within(1e-12));
+        double[][] sums = new double[12][4];
+        for (int rgb : picture.pixels()) {
+            Lab color = Lab.ofSrgb(rgb);
+            double[] sum = sums[nearest(color, found)];
+            sum[0] += color.l();
+            sum[1] += color.a();
+            sum[2] += color.b();
+            sum[3]++;
+        }
+        for (int i = 0; i < 12; i++) {
+            assertThat(found.get(i).share()).isCloseTo(sums[i][3] / 6300, within(1e-12));
+            assertThat(found.get(i).color().l()).isCloseTo(sums[i][0] / sums[i][3], within(1e-3));
+            assertThat(found.get(i).color().a()).isCloseTo(sums[i][1] / sums[i][3], within(1e-3));
+            assertThat(found.get(i).color().b()).isCloseTo(sums[i][2] / sums[i][3], within(1e-3));
+        }
         assertThat(found).isSortedAccordingTo((one, other) -> Double.compare(other.share(), one.share()));
+    }
+
+    private static int nearest(Lab color, List<MainColor> among) {
+        return IntStream.range(0, among.size())
+                .boxed()
+                .min(Comparator.comparingDouble(
+                        i -> distance(color, among.get(i).color())))
+                .orElseThrow();
+    }
+
+    private static double distance(Lab one, Lab other) {
+        return Math.hypot(one.l() - other.l(), Math.hypot(one.a() - other.a(), one.b() - other.b()));
     }
 
     @Test

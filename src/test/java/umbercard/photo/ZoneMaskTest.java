@@ -35,6 +35,13 @@ class ZoneMaskTest {
     }
 
     @Test
+    void whatOverlapsCountsOnce() {
+        boolean[] inside =
+                ZoneMask.of(List.of(Outline.rectangle(0, 0, .6, 1), Outline.rectangle(.4, 0, 1, 1)), 100, 100);
+        assertThat(count(inside)).isEqualTo(10_000);
+    }
+
+    @Test
     void holesRunTheOtherWay() {
         Outline hole =
                 Outline.polygon(List.of(new Point(.2, .2), new Point(.2, .4), new Point(.4, .4), new Point(.4, .2)));
