@@ -1,5 +1,6 @@
 package umbercard.desk;
 
+import java.awt.EventQueue;
 import java.awt.Image;
 import java.awt.Toolkit;
 import java.awt.datatransfer.DataFlavor;
@@ -167,7 +168,7 @@ final class Pasting {
                 take(handed(support.getTransferable()));
                 return true;
             } catch (Trouble trouble) {
-                java.awt.EventQueue.invokeLater(() -> telling.failed(trouble));
+                EventQueue.invokeLater(() -> telling.failed(trouble));
                 return false;
             }
         }

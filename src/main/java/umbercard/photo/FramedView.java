@@ -20,6 +20,9 @@ public final class FramedView {
     /** Samples each way in a pixel that the photograph's border crosses, so that a tilted border is no stair. */
     private static final int AT_BORDER = 4;
 
+    /** The farthest that samples lie apart, in pixels of what they are taken from. */
+    private static final double FARTHEST = 0.75;
+
     /** What rounding may put beyond the border, in pixels. */
     private static final double ROUNDING = 1e-6;
 
@@ -62,7 +65,7 @@ public final class FramedView {
         downY = (low.y() - origin.y()) * high / height;
         reachX = (Math.abs(acrossX) + Math.abs(downX)) / 2;
         reachY = (Math.abs(acrossY) + Math.abs(downY)) / 2;
-        samples = pixel * part < 1 + ROUNDING ? 1 : (int) Math.ceil(2 * pixel * part);
+        samples = pixel * part < 1 + ROUNDING ? 1 : (int) Math.ceil(pixel * part / FARTHEST);
     }
 
     /**
