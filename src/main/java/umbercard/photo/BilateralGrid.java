@@ -20,7 +20,7 @@ final class BilateralGrid {
     private static final double VARIANCE = 5.0 / 6;
 
     /** No cell is smaller, in samples: many small ones would take long, and hardly be seen. */
-    private static final double LEAST_CELL = 2;
+    private static final double LEAST_CELL = 1.6;
 
     private static final int LEVELS = (int) (100 / LIGHTNESS_STEP) + 4;
 
