@@ -19,6 +19,9 @@ final class BilateralGrid {
      */
     private static final double VARIANCE = 5.0 / 6;
 
+    /** No cell is smaller, in samples: many small ones would take long, and hardly be seen. */
+    private static final double LEAST_CELL = 1.6;
+
     private static final int LEVELS = (int) (100 / LIGHTNESS_STEP) + 4;
 
     private final float[] lightness;
@@ -41,7 +44,7 @@ final class BilateralGrid {
         lightness = Lightness.of(guide.samples());
         width = guide.width();
         height = guide.height();
-        cell = Math.max(1, sigma / Math.sqrt(VARIANCE));
+        cell = Math.max(LEAST_CELL, sigma / Math.sqrt(VARIANCE));
         across = (int) (width / cell) + 4;
         down = (int) (height / cell) + 4;
         channels = planes.size() + 1;
