@@ -3,9 +3,9 @@ package umbercard.bench;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
-import umbercard.geometry.Node;
 import umbercard.geometry.Outline;
 import umbercard.geometry.Point;
+import umbercard.geometry.Strokes;
 import umbercard.model.Mark;
 import umbercard.model.Thumbnail;
 
@@ -71,22 +71,7 @@ public final class Scenes {
             }
             points.add(center.plus(radius * r * Math.cos(angle), radius * r * Math.sin(angle)));
         }
-        return through(points);
-    }
-
-    /** A smooth outline through the points: each pull lies along the line between its neighbors. */
-    private static Outline through(List<Point> points) {
-        List<Node> nodes = new ArrayList<>();
-        int n = points.size();
-        for (int i = 0; i < n; i++) {
-            Point before = points.get((i + n - 1) % n);
-            Point at = points.get(i);
-            Point after = points.get((i + 1) % n);
-            double dx = (after.x() - before.x()) / 6;
-            double dy = (after.y() - before.y()) / 6;
-            nodes.add(new Node(at, at.plus(-dx, -dy), at.plus(dx, dy), true));
-        }
-        return new Outline(nodes);
+        return Strokes.curved(points);
     }
 
     /** The thumbnail after the {@code step}th event of a drag that carries its mark round a small circle. */

@@ -13,7 +13,6 @@ import org.assertj.swing.fixture.DialogFixture;
 import org.junit.jupiter.api.Test;
 import umbercard.desk.session.Session;
 import umbercard.desk.work.Background;
-import umbercard.desk.work.Task;
 import umbercard.model.Frame;
 import umbercard.model.Reference;
 import umbercard.model.Study;
@@ -51,17 +50,6 @@ class FirstPassingIT extends OnDesk {
             Arrays.fill(pixels, y * WIDTH, (y + 1) * WIDTH, 0x010101 * (230 - y));
         }
         return new Picture(WIDTH, HEIGHT, pixels);
-    }
-
-    private record Unwatched() implements Background.Watch {
-        @Override
-        public void started(Task task) {}
-
-        @Override
-        public void progressed(Task task) {}
-
-        @Override
-        public void ended(Task task) {}
     }
 
     private DialogFixture asked() {

@@ -16,7 +16,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import umbercard.desk.session.Session;
 import umbercard.desk.work.Background;
-import umbercard.desk.work.Task;
 import umbercard.model.Frame;
 import umbercard.model.Reference;
 import umbercard.model.Study;
@@ -42,17 +41,6 @@ class PhotographsIT extends OnDesk {
         JFrame window = new JFrame("photographs");
         photographs = new Photographs(session, new Background(new Unwatched()), new Telling(window));
         return window;
-    }
-
-    private record Unwatched() implements Background.Watch {
-        @Override
-        public void started(Task task) {}
-
-        @Override
-        public void progressed(Task task) {}
-
-        @Override
-        public void ended(Task task) {}
     }
 
     private static byte[] camera() throws IOException {

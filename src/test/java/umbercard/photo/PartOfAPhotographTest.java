@@ -128,19 +128,7 @@ class PartOfAPhotographTest {
     @ParameterizedTest
     @MethodSource("ofEveryKind")
     void everyKindCanBeStopped(byte[] whole) {
-        Progress impatient = new Progress() {
-            private double last;
-
-            @Override
-            public void at(double share) {
-                last = share;
-            }
-
-            @Override
-            public boolean stopped() {
-                return last > 0.5;
-            }
-        };
-        assertThatThrownBy(() -> PhotoReader.read("file", whole, impatient)).isInstanceOf(CancellationException.class);
+        assertThatThrownBy(() -> PhotoReader.read("file", whole, PhotoReaderTest.stopping(0.5)))
+                .isInstanceOf(CancellationException.class);
     }
 }

@@ -286,7 +286,8 @@ class PhotoReaderTest {
         assertThat(thrown).singleElement().isInstanceOf(IllegalStateException.class);
     }
 
-    private static Progress stopping(double after) {
+    /** Stops reading once that share of it is done. */
+    static Progress stopping(double after) {
         return new Progress() {
             private double last;
 

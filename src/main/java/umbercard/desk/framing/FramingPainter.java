@@ -22,11 +22,18 @@ import umbercard.geometry.Point;
 import umbercard.model.Frame;
 import umbercard.model.Framing;
 
-/** Draws the frame and what belongs to it over the photograph: a dark line inside a light one, so that it reads on both. */
+/** Draws the frame and what belongs to it over the photograph; lines are dark inside light ones, so that they read on both. */
 final class FramingPainter {
     private static final float LINE = 1.6f;
     private static final float HALO = 4;
-    private static final double CORNER = 4.5;
+
+    /** How wide the cards are round the frame, and how far they reach beyond each other. */
+    private static final double CARD = 10;
+
+    private static final double END = 9;
+
+    /** Half a cross that marks a place. */
+    private static final double ARM = 5.5;
 
     /** How much of the surround lies over what is left out of the frame. */
     private static final float LEFT_OUT = 0.62f;
@@ -88,19 +95,38 @@ final class FramingPainter {
         over.dispose();
     }
 
-    /** The frame's line and the corners it is scaled by. */
+    /**
+     * The frame as painters make it: two L-shaped pieces of card, one laid over the other, that slide along each other at two of
+     * the corners.
+     */
     static void border(Graphics2D g, Rectangle2D frame) {
-        line(g, frame, 1, 0);
-        for (double x : new double[] {frame.getMinX(), frame.getMaxX()}) {
-            for (double y : new double[] {frame.getMinY(), frame.getMaxY()}) {
-                Rectangle2D corner = new Rectangle2D.Double(x - CORNER, y - CORNER, 2 * CORNER, 2 * CORNER);
-                g.setColor(color("paper"));
-                g.fill(corner);
-                g.setColor(color("ink"));
-                g.setStroke(new BasicStroke(LINE));
-                g.draw(corner);
-            }
-        }
+        double left = frame.getMinX();
+        double top = frame.getMinY();
+        double right = frame.getMaxX();
+        double foot = frame.getMaxY();
+        card(g, ell(right, top, right + CARD, top - CARD, left - CARD - END, foot + CARD + END));
+        card(g, ell(left, foot, left - CARD, foot + CARD, right + CARD + END, top - CARD - END));
+    }
+
+    /** An L: its inner and outer corner, and where its level and its upright arm end. */
+    private static Path2D ell(double x, double y, double outerX, double outerY, double endX, double endY) {
+        Path2D ell = new Path2D.Double();
+        ell.moveTo(outerX, outerY);
+        ell.lineTo(endX, outerY);
+        ell.lineTo(endX, y);
+        ell.lineTo(x, y);
+        ell.lineTo(x, endY);
+        ell.lineTo(outerX, endY);
+        ell.closePath();
+        return ell;
+    }
+
+    private static void card(Graphics2D g, Shape ell) {
+        g.setColor(color("paper"));
+        g.fill(ell);
+        g.setColor(color("ink"));
+        g.setStroke(new BasicStroke(1));
+        g.draw(ell);
     }
 
     /** The photograph's own horizon as it was marked. */
@@ -126,12 +152,11 @@ final class FramingPainter {
 
     /** A place on the photograph. */
     private static void cross(Graphics2D g, Point at) {
-        double arm = CORNER + 1;
         Path2D cross = new Path2D.Double();
-        cross.moveTo(at.x() - arm, at.y());
-        cross.lineTo(at.x() + arm, at.y());
-        cross.moveTo(at.x(), at.y() - arm);
-        cross.lineTo(at.x(), at.y() + arm);
+        cross.moveTo(at.x() - ARM, at.y());
+        cross.lineTo(at.x() + ARM, at.y());
+        cross.moveTo(at.x(), at.y() - ARM);
+        cross.lineTo(at.x(), at.y() + ARM);
         line(g, cross, 1, 0);
     }
 
