@@ -86,6 +86,10 @@ final class SplitCurveUI extends BasicSliderUI {
             g.setColor(new Color(new Lab(lightness, 0, 0).srgb()));
             g.fill(new Rectangle2D.Double(x(i), top, x(i + 1.0) - x(i) + .5, UIScale.scale(SCALE)));
         }
+        // One of the steps is as dark as the surround, whichever theme it is.
+        g.setColor(Theme.color("Umbercard.sheetLine"));
+        g.setStroke(new BasicStroke(1));
+        g.draw(new Rectangle2D.Double(x(0), top, x(VALUES) - x(0), UIScale.scale(SCALE)));
     }
 
     private void paintCurve(Graphics2D g, ValueCurve curve) {

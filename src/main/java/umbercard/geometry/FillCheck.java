@@ -7,8 +7,8 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Polygon;
 
 /**
- * Measures what walks fill by winding numbers on hatch lines, to check an overlay that met with trouble. Nothing is noded, so nothing
- * can fail.
+ * Measures what walks fill by winding numbers on hatch lines, to check an overlay that met with trouble. Nothing is noded,
+ * so nothing can fail.
  */
 final class FillCheck {
     private static final int DENSITY = 4000;

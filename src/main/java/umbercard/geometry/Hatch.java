@@ -4,12 +4,14 @@ import java.util.function.IntPredicate;
 import org.locationtech.jts.geom.Coordinate;
 
 /**
- * Evenly spaced parallel lines over a frame from 0 to {@code ratio} across and 0 to 1 down, numbered from the upper left corner to the lower
- * right: a quick way to measure what outlines cover, by the stretches of the lines that lie in them. Stretches are given across.
+ * Evenly spaced parallel lines over a frame from 0 to {@code ratio} across and 0 to 1 down, numbered from the upper left
+ * corner to the lower right: a quick way to measure what outlines cover, by the stretches of the lines that lie in them.
+ * Stretches are given across.
  *
- * <p>Along a line {@code y + SLOPE x + bend x²} stays the same. That map keeps areas, so the lengths of stretches across, times the
- * lines' distance, add up to the area; exactly for straight borders, but for their ends. The lines slant so that no level or upright border runs
- * along one of them, and bend so that no straight border does for long: what runs along a line can be missed by half their distance.
+ * <p>Along a line {@code y + SLOPE x + bend x²} stays the same. That map keeps areas, so the lengths of stretches across,
+ * times the lines' distance, add up to the area; exactly for straight borders, but for their ends. The lines slant so that
+ * no level or upright border runs along one of them, and bend so that no straight border does for long: what runs along a
+ * line can be missed by half their distance.
  */
 public final class Hatch implements Lines {
     private static final double SLOPE = 0.06;
@@ -17,7 +19,10 @@ public final class Hatch implements Lines {
     /** How much steeper the lines are at the frame's right side. */
     private static final double STEEPER = 0.6;
 
-    /** How far chords may stray from curves, in units: segments keep their areas, so stretches swing to both sides by as much. */
+    /**
+     * How far chords may stray from curves, in units: segments keep their areas, so stretches swing to both sides by as
+     * much.
+     */
     private static final double TOLERANCE = 8e-5;
 
     private final double distance;
@@ -101,8 +106,8 @@ public final class Hatch implements Lines {
     }
 
     /**
-     * Along an edge, at the share t of it, the number of the line is {@code start + rate t + curve t²}: it rises all the way, or
-     * falls to a least one and rises from there.
+     * Along an edge, at the share t of it, the number of the line is {@code start + rate t + curve t²}: it rises all the
+     * way, or falls to a least one and rises from there.
      */
     private void cross(Coordinate a, Coordinate b, LineCrossings crossings) {
         double start = number(a);
@@ -134,7 +139,10 @@ public final class Hatch implements Lines {
         return a.x + (b.x - a.x) * Math.max(0, Math.min(1, share));
     }
 
-    /** Writes the moments of what stretches of a line stand for to six places from {@code at} on, in the order of {@link Moments}. */
+    /**
+     * Writes the moments of what stretches of a line stand for to six places from {@code at} on, in the order of {@link
+     * Moments}.
+     */
     public void measure(int line, Spans spans, double[] sums, int at) {
         double x0 = 0;
         double x1 = 0;

@@ -45,7 +45,10 @@ public final class Hatching {
         return first + starts.length - 1;
     }
 
-    /** Whether one stretch of {@code spans} holds all that is covered of a line from {@link #first()} to before {@link #end()}. */
+    /**
+     * Whether one stretch of {@code spans} holds all that is covered of a line from {@link #first()} to before {@link
+     * #end()}.
+     */
     public boolean liesIn(Spans spans, int line) {
         int from = starts[line - first];
         int to = starts[line - first + 1];

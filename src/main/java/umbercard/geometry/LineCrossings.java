@@ -69,7 +69,10 @@ final class LineCrossings {
         return first + starts.length - 2;
     }
 
-    /** Adds to {@code spans} the stretches of a line between two places whose winding number {@code inside} accepts; it must refuse 0. */
+    /**
+     * Adds to {@code spans} the stretches of a line between two places whose winding number {@code inside} accepts; it
+     * must refuse 0.
+     */
     void fill(int line, IntPredicate inside, double from, double to, Spans spans) {
         int winding = 0;
         double begin = from;

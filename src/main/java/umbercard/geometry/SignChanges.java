@@ -3,9 +3,9 @@ package umbercard.geometry;
 import java.util.Arrays;
 
 /**
- * Where a cubic polynomial changes its sign between the parameters 0 and 1. Between its turns it is
- * monotone, so halving the interval finds each change to the last bit. Where it touches zero without changing sign, nothing is
- * found, and at an end that is zero neither; so it cannot be upset by tangents or by curves that start on the line.
+ * Where a cubic polynomial changes its sign between the parameters 0 and 1. Between its turns it is monotone, so halving
+ * the interval finds each change to the last bit. Where it touches zero without changing sign, nothing is found, and at an
+ * end that is zero neither; so it cannot be upset by tangents or by curves that start on the line.
  */
 final class SignChanges {
     /** What is nearer to zero is zero. */
@@ -40,7 +40,9 @@ final class SignChanges {
         return Arrays.copyOf(found, count);
     }
 
-    /** -1 or 1 where the polynomial is furthest from zero among the ends and turns between two parameters; 0 if it is zero. */
+    /**
+     * -1 or 1 where the polynomial is furthest from zero among the ends and turns between two parameters; 0 if it is zero.
+     */
     int side(double from, double to) {
         double furthest = 0;
         for (double t : cubic.turns()) {

@@ -10,16 +10,16 @@ import umbercard.model.Thumbnail;
 
 /**
  * Folds thumbnails one after the other, quickly where each differs from the one before in few marks: what the marks before
- * and after the changed ones come to is kept, so a mark that is dragged costs two overlays near its border, however many there are. Gives
- * what {@link Fold#of} gives. Not for several threads at once.
+ * and after the changed ones come to is kept, so a mark that is dragged costs two overlays near its border, however many
+ * there are. Gives what {@link Fold#of} gives. Not for several threads at once.
  */
 public final class FoldCache {
     /** So many marks may lie between what is kept of those before and after before it is worked out anew. */
     private static final int FEW = 4;
 
     /**
-     * What is kept of the first {@code before} and the last {@code after} marks: the dark region that they give by themselves,
-     * and what the last ones cover, where no mark between them can change anything.
+     * What is kept of the first {@code before} and the last {@code after} marks: the dark region that they give by
+     * themselves, and what the last ones cover, where no mark between them can change anything.
      */
     private record Kept(int before, int after, Region dark, Region covered) {
         Region with(Effect between) {

@@ -7,9 +7,9 @@ import umbercard.model.Mark;
 import umbercard.model.Thumbnail;
 
 /**
- * Folds thumbnails one after the other on hatch lines, for figures that follow the hand: the dark share within 3e-6, and in a small part of a
- * frame's time where each thumbnail differs from the one before in few marks, however many there are. Shares no overlay with
- * {@link Fold}, so either checks the other. Not for several threads at once.
+ * Folds thumbnails one after the other on hatch lines, for figures that follow the hand: the dark share within 3e-6, and
+ * in a small part of a frame's time where each thumbnail differs from the one before in few marks, however many there are.
+ * Shares no overlay with {@link Fold}, so either checks the other. Not for several threads at once.
  */
 public final class HatchFold {
     private final Eye eye;

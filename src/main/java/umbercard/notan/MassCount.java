@@ -5,10 +5,11 @@ import umbercard.geometry.Hatch;
 import umbercard.geometry.Spans;
 
 /**
- * Counts dark and light masses while the hand moves, about as {@link umbercard.geometry.Masses} does precisely: gaps in the dark that are narrower
- * than the eye's width are closed, then what is narrower is opened (Serra 1982, "Image analysis and mathematical morphology"), then what
- * nearly meets is joined; what hangs together is a mass, and light is the rest. On cells a third of the width wide, along hatch
- * lines, with a cell and its four neighbors for a disc: so a neck or a gap counts as one at about the width, give or take half of it.
+ * Counts dark and light masses while the hand moves, about as {@link umbercard.geometry.Masses} does precisely: gaps in
+ * the dark that are narrower than the eye's width are closed, then what is narrower is opened (Serra 1982, "Image analysis
+ * and mathematical morphology"), then what nearly meets is joined; what hangs together is a mass, and light is the rest.
+ * On cells a third of the width wide, along hatch lines, with a cell and its four neighbors for a disc: so a neck or a gap
+ * counts as one at about the width, give or take half of it.
  */
 final class MassCount {
     private static final int CELLS = 3;

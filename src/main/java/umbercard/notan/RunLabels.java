@@ -3,8 +3,8 @@ package umbercard.notan;
 import java.util.Arrays;
 
 /**
- * Finds what hangs together in two values, row by row: runs of one value join those of the same value that they meet in the row above
- * (Rosenfeld and Pfaltz 1966, with the disjoint sets of Tarjan 1975).
+ * Finds what hangs together in two values, row by row: runs of one value join those of the same value that they meet in
+ * the row above (Rosenfeld and Pfaltz 1966, with the disjoint sets of Tarjan 1975).
  */
 final class RunLabels {
     private int[] parents = new int[256];

@@ -22,7 +22,9 @@ import umbercard.geometry.Point;
 import umbercard.model.Frame;
 import umbercard.model.Framing;
 
-/** Draws the frame and what belongs to it over the photograph; lines are dark inside light ones, so that they read on both. */
+/**
+ * Draws the frame and what belongs to it over the photograph; lines are dark inside light ones, so that they read on both.
+ */
 final class FramingPainter {
     private static final float LINE = 1.6f;
     private static final float HALO = 4;
@@ -96,8 +98,8 @@ final class FramingPainter {
     }
 
     /**
-     * The frame as painters make it: two L-shaped pieces of card, one laid over the other, that slide along each other at two of
-     * the corners.
+     * The frame as painters make it: two L-shaped pieces of card, one laid over the other, that slide along each other at
+     * two of the corners.
      */
     static void border(Graphics2D g, Rectangle2D frame) {
         double left = frame.getMinX();

@@ -35,10 +35,10 @@ import umbercard.readings.Evaluation;
 import umbercard.words.Words;
 
 /**
- * The readings of the thumbnail on the card, live while the hand draws: the dark share at once, from a fold on hatch lines,
- * the others as soon as the precise fold is there; where that takes longer than a frame, when the hand rests, so that it takes
- * no time from what follows the hand. All are worked out in the background; until new figures are there the last ones stay,
- * dimmed if it takes long. Event thread only.
+ * The readings of the thumbnail on the card, live while the hand draws: the dark share at once, from a fold on hatch
+ * lines, the others as soon as the precise fold is there; where that takes longer than a frame, when the hand rests, so
+ * that it takes no time from what follows the hand. All are worked out in the background; until new figures are there the
+ * last ones stay, dimmed if it takes long. Event thread only.
  */
 public final class LedgerPanel extends JPanel {
     private static final String FIGURES = "figures";
