@@ -340,7 +340,7 @@ class DeskIT extends AtDesk {
     @Test
     void aStudyWithoutABoxIsOfferedTheOneThatComesAlong() {
         act(desk().colorCard()::openBox);
-        window().button("notes.box.file").click();
+        window().button("box.file").click();
         told().buttonWithText("Kiln Yard 36, to try").click();
         until("the box is there", () -> desk().session().study().box().isPresent());
         assertThat(study().box().orElseThrow().sticks()).hasSize(36);

@@ -180,13 +180,13 @@ class WholeJobIT extends AtDesk {
     /** Two by pointer, and the stick beside the second by the arrow and Enter. */
     private void pickThreeSticks() {
         window().button("notes.open-box").click();
-        window().button("notes.stick.s1").click();
-        window().button("notes.stick.s15").click();
+        window().button("box.stick.s1").click();
+        window().button("box.stick.s15").click();
         strike(KeyEvent.VK_RIGHT);
         String focused = ask(() -> window().target().getFocusOwner().getName());
         strike(KeyEvent.VK_ENTER);
         assertThat(sticks()).startsWith("s1", "s15").hasSize(3).doesNotHaveDuplicates();
-        assertThat("notes.stick." + sticks().get(2)).isEqualTo(focused);
+        assertThat("box.stick." + sticks().get(2)).isEqualTo(focused);
         strike(KeyEvent.VK_ESCAPE);
     }
 

@@ -11,6 +11,7 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.Optional;
+import umbercard.desk.theme.Drawn;
 import umbercard.desk.theme.Theme;
 import umbercard.model.Level;
 import umbercard.model.Thumbnail;
@@ -114,7 +115,7 @@ final class HeightRule extends Drawn {
     }
 
     @Override
-    String spoken() {
+    protected String spoken() {
         return Words.say("ledger.height.name");
     }
 }

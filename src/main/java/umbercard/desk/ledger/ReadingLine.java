@@ -12,6 +12,7 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.RoundRectangle2D;
 import java.util.List;
+import umbercard.desk.theme.Drawn;
 import umbercard.desk.theme.Theme;
 import umbercard.door.Finding;
 import umbercard.words.Words;
@@ -45,7 +46,7 @@ final class ReadingLine extends Drawn {
 
     /** Verdict and sentence, as a screen reader says them. */
     @Override
-    String spoken() {
+    protected String spoken() {
         return Words.say("ledger.line.spoken", verdict, sentence);
     }
 

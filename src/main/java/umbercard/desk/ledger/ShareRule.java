@@ -12,6 +12,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
+import umbercard.desk.theme.Drawn;
 import umbercard.desk.theme.Theme;
 import umbercard.readings.Fraction;
 import umbercard.words.Words;
@@ -107,7 +108,7 @@ final class ShareRule extends Drawn {
     }
 
     @Override
-    String spoken() {
+    protected String spoken() {
         return Words.say("ledger.share.name");
     }
 }

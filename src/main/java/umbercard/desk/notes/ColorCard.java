@@ -6,11 +6,14 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import net.miginfocom.swing.MigLayout;
+import umbercard.desk.box.BoxPanel;
 import umbercard.desk.session.Session;
+import umbercard.desk.theme.Controls;
 import umbercard.desk.theme.Keys;
 import umbercard.desk.theme.PaperCard;
 import umbercard.desk.theme.WordButton;
 import umbercard.model.ColorNote;
+import umbercard.model.Stick;
 import umbercard.words.Words;
 
 /**
@@ -44,7 +47,7 @@ public final class ColorCard extends PaperCard {
         getAccessibleContext().setAccessibleDescription(Words.say("notes.card.description"));
         strips = new StripList(session, this::openEditor);
         editor = new NoteEditor(session, this::closeEditor);
-        box = new BoxPanel(session, strips::selected, this::added, this::closeBox, openBoxFile);
+        box = new BoxPanel(session, this::add, this::closeBox, openBoxFile);
         change = word("change", this::openEditor);
         remove = word("remove", strips::removeSelected);
         middle.setOpaque(false);
@@ -125,8 +128,11 @@ public final class ColorCard extends PaperCard {
         editor.settle();
     }
 
-    private void added(String note) {
-        strips.select(note);
+    /** Puts a stick on the card as the next strip, in the zone of the selected one and for the same purpose. */
+    private void add(Stick stick) {
+        String id = session.study().newId("n");
+        session.edit(NoteEdits.add(id, stick, strips.selected()));
+        strips.select(id);
     }
 
     /** Lays the box over the card. */

@@ -13,7 +13,9 @@ import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
+import umbercard.desk.box.StickWords;
 import umbercard.desk.session.Session;
+import umbercard.desk.theme.Controls;
 import umbercard.desk.theme.WordButton;
 import umbercard.door.Edit;
 import umbercard.model.ColorNote;
@@ -149,7 +151,7 @@ final class NoteEditor extends JPanel {
         filling = true;
         note.ifPresent(shown -> {
             int number = session.study().notes().indexOf(shown) + 1;
-            title.setText(Words.say("notes.editor.title", Integer.toString(number), StripWords.stick(shown.stick())));
+            title.setText(Words.say("notes.editor.title", Integer.toString(number), StickWords.stick(shown.stick())));
             fillZones(shown);
             purpose.setSelectedItem(Purposes.words(shown.purpose()));
             direction.setSelectedItem(shown.direction());

@@ -10,18 +10,22 @@ import umbercard.model.Stick;
 import umbercard.model.Study;
 import umbercard.model.Zone;
 import umbercard.model.edit.Edits;
+import umbercard.model.edit.Sticks;
 import umbercard.words.Message;
 
 /** Edits of the color card, by name. */
 final class NoteEdits {
     private NoteEdits() {}
 
-    /** Adds a strip of the stick after the others; its zone and purpose are those of {@code like}. */
+    /** Adds a strip of the stick after the others, and sets the stick out; its zone and purpose are those of {@code like}. */
     static Edit add(String id, Stick stick, Optional<ColorNote> like) {
         ColorNote plain = ColorNote.of(id, stick);
         ColorNote note =
                 like.map(l -> plain.withZone(l.zone()).withPurpose(l.purpose())).orElse(plain);
-        return new Edit(Message.of("notes.edit.add", stick.title()), Edits.addNote(note));
+        UnaryOperator<Study> out = Sticks.setOut(stick);
+        return new Edit(
+                Message.of("notes.edit.add", stick.title()),
+                study -> Edits.addNote(note).apply(out.apply(study)));
     }
 
     static Edit remove(ColorNote note) {

@@ -19,6 +19,7 @@ import javax.swing.JList;
 import javax.swing.ListCellRenderer;
 import javax.swing.SwingUtilities;
 import umbercard.color.Lab;
+import umbercard.desk.box.StickWords;
 import umbercard.desk.theme.Theme;
 import umbercard.model.ColorNote;
 import umbercard.model.Stick;
@@ -129,10 +130,10 @@ final class StripRenderer extends JLabel implements ListCellRenderer<ColorNote> 
         say(g, regular, count, Math.round(UIScale.scale(MARGIN + NUMBER - 6)) - countWidth, upper, countWidth);
 
         g.setColor(Theme.color("Umbercard.ink"));
-        String value = StripWords.value(note.stick());
+        String value = StickWords.value(note.stick());
         int valueWidth = getFontMetrics(regular).stringWidth(value);
         say(g, regular, value, right - valueWidth, upper, valueWidth);
-        String stick = StripWords.stick(note.stick());
+        String stick = StickWords.stick(note.stick());
         say(g, Theme.font("semibold.font"), stick, x, upper, right - valueWidth - UIScale.scale(8) - x);
 
         g.setColor(Theme.color("Umbercard.inkSoft"));

@@ -1,11 +1,9 @@
 package umbercard.desk.notes;
 
 import java.util.List;
-import java.util.Locale;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import umbercard.desk.box.StickWords;
 import umbercard.model.ColorNote;
-import umbercard.model.Stick;
 import umbercard.model.Study;
 import umbercard.model.Zone;
 import umbercard.notes.Purposes;
@@ -14,18 +12,6 @@ import umbercard.words.Words;
 /** What stands on a strip, in words. */
 final class StripWords {
     private StripWords() {}
-
-    /** The stick's place in the tray, then its name; what it lacks is left out. */
-    static String stick(Stick stick) {
-        return Stream.concat(stick.slot().map(Stick.Slot::label).stream(), Stream.of(stick.title()))
-                .distinct()
-                .collect(Collectors.joining("  "));
-    }
-
-    /** The Munsell value to one place. */
-    static String value(Stick stick) {
-        return String.format(Locale.ROOT, "%.1f", stick.color().value());
-    }
 
     /** Zone, purpose, direction and touch; what is not set is left out. */
     static String use(Study study, ColorNote note) {
@@ -47,8 +33,8 @@ final class StripWords {
         return Words.say(
                 "notes.strip.spoken",
                 Integer.toString(number),
-                stick(note.stick()),
-                value(note.stick()),
+                StickWords.stick(note.stick()),
+                StickWords.value(note.stick()),
                 String.join(", ", uses(study, note)));
     }
 }

@@ -6,6 +6,7 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
+import umbercard.desk.theme.Controls;
 import umbercard.desk.theme.WordButton;
 import umbercard.model.Zone;
 import umbercard.words.Words;

@@ -77,17 +77,17 @@ class ColorCardIT extends OnDesk {
     void sticksArePickedFromTheBoxByPointerAndByKeys() {
         strips().clickItem(1);
         window().button("notes.open-box").click();
-        window().button("notes.stick.s10").click();
+        window().button("box.stick.s10").click();
         assertThat(ids()).containsExactly("n1", "n2", "n3", "n4", "n5");
         assertThat(note("n5").stick().id()).isEqualTo("s10");
         assertThat(note("n5").zone()).contains("z2");
-        assertThat(window().label("notes.box.hint").text()).contains("on the card as 5");
+        assertThat(window().label("box.hint").text()).contains("on the card as 5");
 
-        window().toggleButton("notes.box.tray").click();
-        window().button("notes.stick.s10").focus();
+        window().toggleButton("box.tray").click();
+        window().button("box.stick.s10").focus();
         robot().pressAndReleaseKey(KeyEvent.VK_RIGHT);
         robot().pressAndReleaseKey(KeyEvent.VK_DOWN);
-        window().button("notes.stick.s17").requireFocused();
+        window().button("box.stick.s17").requireFocused();
         robot().pressAndReleaseKey(KeyEvent.VK_SPACE);
         robot().pressAndReleaseKey(KeyEvent.VK_ENTER);
         assertThat(ids()).hasSize(7);
@@ -110,7 +110,7 @@ class ColorCardIT extends OnDesk {
         shots("box");
         for (Stick stick : ask(() -> session.study().box().orElseThrow().sticks())) {
             Dimension size = ask(
-                    () -> window().button("notes.stick." + stick.id()).target().getSize());
+                    () -> window().button("box.stick." + stick.id()).target().getSize());
             assertThat(Math.min(size.width, size.height)).isGreaterThanOrEqualTo(24);
         }
     }
@@ -351,7 +351,7 @@ class ColorCardIT extends OnDesk {
         window().button("notes.remove").requireDisabled();
         shots("empty");
         window().button("notes.open-box").click();
-        window().button("notes.box.file").requireFocused().click();
+        window().button("box.file").requireFocused().click();
         assertThat(opened).containsExactly("box file");
         shots("no-box");
     }
@@ -367,7 +367,7 @@ class ColorCardIT extends OnDesk {
                         .getAccessibleName()))
                 .isEqualTo("2. A2  Peat, value 2.1: slope shadow, darks, slanting left, firm");
         window().button("notes.open-box").click();
-        assertThat(ask(() -> window().button("notes.stick.s1")
+        assertThat(ask(() -> window().button("box.stick.s1")
                         .target()
                         .getAccessibleContext()
                         .getAccessibleName()))

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import umbercard.color.Lab;
 import umbercard.desk.KilnHill;
+import umbercard.desk.box.StickWords;
 import umbercard.model.ColorNote;
 import umbercard.model.Stick;
 import umbercard.model.Study;
@@ -16,9 +17,9 @@ class StripWordsTest {
     @Test
     void aStickIsItsPlaceAndItsName() {
         Stick stick = new Stick("s", "Far slate", new Stick.Slot(3, 2), new Lab(61, 0, 0));
-        assertThat(StripWords.stick(stick)).isEqualTo("C2  Far slate");
-        assertThat(StripWords.stick(stick.withName(Optional.empty()))).isEqualTo("C2");
-        assertThat(StripWords.stick(stick.withSlot(Optional.empty()))).isEqualTo("Far slate");
+        assertThat(StickWords.stick(stick)).isEqualTo("C2  Far slate");
+        assertThat(StickWords.stick(stick.withName(Optional.empty()))).isEqualTo("C2");
+        assertThat(StickWords.stick(stick.withSlot(Optional.empty()))).isEqualTo("Far slate");
     }
 
     @Test

@@ -1,4 +1,4 @@
-package umbercard.desk.notes;
+package umbercard.desk.box;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -10,7 +10,7 @@ import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import umbercard.color.Lab;
 import umbercard.desk.KilnHill;
-import umbercard.desk.notes.TrayLayout.Cell;
+import umbercard.desk.box.TrayLayout.Cell;
 import umbercard.model.Stick;
 
 class TrayLayoutTest {

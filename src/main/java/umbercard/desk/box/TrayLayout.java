@@ -1,4 +1,4 @@
-package umbercard.desk.notes;
+package umbercard.desk.box;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -59,6 +59,23 @@ record TrayLayout(List<Cell> cells, List<String> labels, int columns) {
             labels.add(row > rows ? "" : row <= 26 ? first.substring(0, 1) : Integer.toString(row));
         }
         return labels;
+    }
+
+    /** Dark to light, in as few rows as hold them. */
+    static TrayLayout inRows(List<Stick> sticks, int mostColumns) {
+        List<Stick> sorted = sticks.stream()
+                .sorted(Comparator.comparingDouble(
+                        (Stick stick) -> stick.color().value()))
+                .toList();
+        List<Cell> cells = new ArrayList<>();
+        List<String> labels = new ArrayList<>();
+        for (int i = 0; i < sorted.size(); i++) {
+            cells.add(new Cell(sorted.get(i), i / mostColumns, i % mostColumns));
+            if (i % mostColumns == 0) {
+                labels.add("");
+            }
+        }
+        return new TrayLayout(cells, labels, Math.max(1, Math.min(mostColumns, sorted.size())));
     }
 
     /**

@@ -1,4 +1,4 @@
-package umbercard.desk.notes;
+package umbercard.desk.box;
 
 import com.formdev.flatlaf.ui.FlatUIUtils;
 import com.formdev.flatlaf.util.UIScale;
@@ -16,7 +16,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
-import java.util.function.Predicate;
 import javax.swing.JPanel;
 import javax.swing.KeyStroke;
 import javax.swing.Scrollable;
@@ -40,7 +39,7 @@ final class Tray extends JPanel implements Scrollable {
     private final transient Map<String, StickButton> buttons = new LinkedHashMap<>();
     private transient List<Stick> sticks = List.of();
     private transient TrayLayout layout = TrayLayout.byValue(List.of(), 2);
-    private boolean lying;
+    private Laid laid = Laid.BY_VALUE;
     private int laidFor;
     private String current = "";
 
@@ -55,26 +54,49 @@ final class Tray extends JPanel implements Scrollable {
         this.picked = picked;
         this.looked = looked;
         setOpaque(false);
-        setName("notes.tray");
+        setName("box.sticks");
     }
 
-    /** Shows these sticks, each said by {@code words}, with a dot where {@code used}. */
-    void show(List<Stick> now, Function<Stick, String> words, Predicate<Stick> used) {
+    /** Shows these sticks, each as it stands. */
+    void show(List<Stick> now, Function<Stick, Standing> standing) {
         if (!now.equals(sticks)) {
+            String last = current;
             sticks = now;
             buttons.clear();
             removeAll();
             now.forEach(stick -> add(button(stick)));
-            current = now.isEmpty() ? "" : now.get(0).id();
+            current = now.stream()
+                    .map(Stick::id)
+                    .filter(last::equals)
+                    .findFirst()
+                    .or(() -> now.stream().map(Stick::id).findFirst())
+                    .orElse("");
+            buttons.forEach((id, button) -> button.setFocusable(id.equals(current)));
             laidFor = 0;
             revalidate();
+            repaint();
         }
-        buttons.values().forEach(button -> button.say(words.apply(button.stick()), used.test(button.stick())));
+        stand(standing);
     }
 
-    /** Lays the sticks as they lie in the tray, or by value. */
-    void lay(boolean asTheyLie) {
-        lying = asTheyLie;
+    /** Shows how the sticks stand now. */
+    void stand(Function<Stick, Standing> standing) {
+        buttons.values().forEach(button -> button.stand(standing.apply(button.stick())));
+    }
+
+    /** The first stick, as they are laid, that is looked for. */
+    Optional<Stick> firstSought() {
+        return layout.cells().stream()
+                .map(TrayLayout.Cell::stick)
+                .filter(stick -> Optional.ofNullable(buttons.get(stick.id()))
+                        .filter(StickButton::isSought)
+                        .isPresent())
+                .findFirst();
+    }
+
+    /** Lays the sticks that way. */
+    void lay(Laid way) {
+        laid = way;
         laidFor = 0;
         revalidate();
         repaint();
@@ -88,7 +110,6 @@ final class Tray extends JPanel implements Scrollable {
     private StickButton button(Stick stick) {
         StickButton button = new StickButton(stick);
         buttons.put(stick.id(), button);
-        button.setFocusable(buttons.size() == 1);
         button.addActionListener(event -> picked.accept(stick));
         button.addFocusListener(new FocusAdapter() {
             @Override
@@ -137,7 +158,8 @@ final class Tray extends JPanel implements Scrollable {
                         .ifPresent(cell -> go(cell.stick())));
     }
 
-    private void go(Stick stick) {
+    /** Puts the keyboard on a stick. */
+    void go(Stick stick) {
         Optional.ofNullable(buttons.get(stick.id())).ifPresent(to -> {
             to.setFocusable(true);
             to.requestFocusInWindow();
@@ -158,7 +180,7 @@ final class Tray extends JPanel implements Scrollable {
         }
         laidFor = width;
         int most = Math.max(2, (width - UIScale.scale(LABELS)) / UIScale.scale(LEAST));
-        layout = lying ? TrayLayout.asTheyLie(sticks, most) : TrayLayout.byValue(sticks, most);
+        layout = laid.lay(sticks, most);
         int pitch = pitch();
         for (TrayLayout.Cell cell : layout.cells()) {
             Optional.ofNullable(buttons.get(cell.stick().id()))

@@ -1,4 +1,4 @@
-package umbercard.desk.notes;
+package umbercard.desk.theme;
 
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.Component;
@@ -16,17 +16,17 @@ import javax.swing.ListCellRenderer;
 import javax.swing.ScrollPaneConstants;
 
 /** Plain components in the colors of paper. */
-final class Controls {
+public final class Controls {
     private Controls() {}
 
     /** The component, dressed for a card. */
-    static <C extends JComponent> C onPaper(C component) {
+    public static <C extends JComponent> C onPaper(C component) {
         component.putClientProperty(FlatClientProperties.STYLE_CLASS, "paper");
         return component;
     }
 
     /** A small label above {@code field}, which it names. */
-    static JLabel caption(String words, JComponent field) {
+    public static JLabel caption(String words, JComponent field) {
         JLabel label = new JLabel(words);
         label.putClientProperty(FlatClientProperties.STYLE_CLASS, "paperSoft");
         label.setLabelFor(field);
@@ -38,7 +38,7 @@ final class Controls {
      * A list to choose from, its items said by {@code words}. Arrow keys open it before they walk in it, so that passing an item
      * does not yet take it.
      */
-    static <T> JComboBox<T> choice(String name, T[] items, Function<T, String> words) {
+    public static <T> JComboBox<T> choice(String name, T[] items, Function<T, String> words) {
         JComboBox<T> combo = onPaper(new JComboBox<>(items));
         combo.setName(name);
         combo.setRenderer(said(words));
@@ -50,7 +50,7 @@ final class Controls {
     }
 
     /** Paints an item as {@code words} says it. */
-    static <T> ListCellRenderer<T> said(Function<T, String> words) {
+    public static <T> ListCellRenderer<T> said(Function<T, String> words) {
         DefaultListCellRenderer plain = new DefaultListCellRenderer();
         return (JList<? extends T> list, T value, int index, boolean selected, boolean focused) -> {
             Component cell = plain.getListCellRendererComponent(list, "", index, selected, focused);
@@ -62,7 +62,7 @@ final class Controls {
     }
 
     /** A frameless, see-through scroller; sideways only when {@code sideways}. */
-    static JScrollPane scroller(JComponent view, boolean sideways) {
+    public static JScrollPane scroller(JComponent view, boolean sideways) {
         JScrollPane scroller = new JScrollPane(
                 view,
                 ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED,

@@ -1,13 +1,13 @@
-package umbercard.desk.ledger;
+package umbercard.desk.theme;
 
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
 
-/** A part of the ledger that draws itself: a label to screen readers, by what it says of itself. */
-abstract class Drawn extends JComponent {
+/** A part of a panel that draws itself: a label to screen readers, by what it says of itself. */
+public abstract class Drawn extends JComponent {
     /** What a screen reader calls it, when it is first asked. */
-    abstract String spoken();
+    protected abstract String spoken();
 
     @Override
     public AccessibleContext getAccessibleContext() {

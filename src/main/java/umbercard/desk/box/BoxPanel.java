@@ -1,0 +1,305 @@
+package umbercard.desk.box;
+
+import com.formdev.flatlaf.FlatClientProperties;
+import java.awt.CardLayout;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import javax.swing.ButtonGroup;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTextField;
+import javax.swing.JToggleButton;
+import javax.swing.event.DocumentEvent;
+import javax.swing.event.DocumentListener;
+import net.miginfocom.swing.MigLayout;
+import umbercard.desk.session.Session;
+import umbercard.desk.theme.Controls;
+import umbercard.desk.theme.Keys;
+import umbercard.desk.theme.WordButton;
+import umbercard.door.Edit;
+import umbercard.model.Box;
+import umbercard.model.ColorNote;
+import umbercard.model.Stick;
+import umbercard.model.edit.Sticks;
+import umbercard.words.Words;
+
+/**
+ * The box, open over the color card. Pressing a stick puts it on the card as the next strip, sets it out for this painting, or
+ * opens it to be put right, as the painter chooses. Stays open, so that several can be picked. Event thread only.
+ */
+public final class BoxPanel extends JPanel {
+    private static final String STICKS = "sticks";
+    private static final String MISSING = "missing";
+    private static final String FORM = "form";
+
+    private final transient Session session;
+    private final transient Consumer<Stick> ontoCard;
+    private final CardLayout pages = new CardLayout();
+    private final JPanel middle = new JPanel(pages);
+    private final Tray tray;
+    private final StickForm form;
+    private final SetOutView setOut = new SetOutView();
+    private final JLabel title = Controls.onPaper(new JLabel());
+    private final JLabel hint = Controls.onPaper(new JLabel());
+    private final JTextField find = Controls.onPaper(new JTextField());
+    private final JPanel head = clear("[grow,fill][][][]");
+    private final JPanel press = clear("[grow,fill][][][]");
+    private final WordButton openFile;
+    private final WordButton add;
+    private Laid laid = Laid.BY_VALUE;
+    private Pressing pressing = Pressing.ON_CARD;
+
+    /**
+     * The box of the session's study.
+     *
+     * @param ontoCard puts a stick on the color card
+     * @param openBoxFile asks for a box, for a study that has none
+     */
+    public BoxPanel(Session session, Consumer<Stick> ontoCard, Runnable close, Runnable openBoxFile) {
+        super(new MigLayout("insets 10 16 10 16, gap 0, wrap 1, hidemode 3", "[grow,fill]", "[][][grow,fill][][][][]"));
+        this.session = session;
+        this.ontoCard = ontoCard;
+        setOpaque(false);
+        setName("box");
+        getAccessibleContext().setAccessibleName(Words.say("box.name"));
+        getAccessibleContext().setAccessibleDescription(Words.say("box.description"));
+        tray = new Tray(this::press, this::look);
+        form = new StickForm(this::keep, this::remove, this::backToSticks);
+        openFile = word("file", openBoxFile);
+        add = word("add", this::addStick);
+        middle.setOpaque(false);
+        middle.add(Controls.scroller(tray, true), STICKS);
+        middle.add(missing(), MISSING);
+        middle.add(form, FORM);
+        arrange(close);
+        listen();
+        Keys.bind(this, WHEN_ANCESTOR_OF_FOCUSED_COMPONENT, "ESCAPE", "close", close);
+    }
+
+    private void arrange(Runnable close) {
+        title.putClientProperty(FlatClientProperties.STYLE, "font: $semibold.font");
+        hint.setName("box.hint");
+        head.add(title);
+        ButtonGroup ways = new ButtonGroup();
+        for (Laid way : Laid.values()) {
+            JToggleButton toggle = toggle(way.key(), way == laid, () -> lay(way));
+            ways.add(toggle);
+            head.add(toggle);
+        }
+        find.setName("box.find");
+        find.putClientProperty(FlatClientProperties.PLACEHOLDER_TEXT, Words.say("box.find"));
+        find.putClientProperty(FlatClientProperties.TEXT_FIELD_SHOW_CLEAR_BUTTON, true);
+        find.getAccessibleContext().setAccessibleName(Words.say("box.find"));
+        find.setToolTipText(Words.say("box.find.description"));
+        press.add(Controls.onPaper(new JLabel(Words.say("box.pressing"))));
+        ButtonGroup acts = new ButtonGroup();
+        for (Pressing act : Pressing.values()) {
+            JToggleButton toggle = toggle("pressing." + act.key(), act == pressing, () -> pressFor(act));
+            acts.add(toggle);
+            press.add(toggle);
+        }
+        add(head, "h 28!");
+        add(find, "gaptop 4, wmin 0");
+        add(middle, "wmin 0, gaptop 6");
+        add(hint, "h 22!, gaptop 4, wmin 0");
+        add(press, "gaptop 2");
+        add(setOut, "gaptop 8, wmin 0");
+        JPanel foot = clear("[][grow,right]");
+        foot.add(word("close", close));
+        foot.add(add);
+        add(foot, "gaptop 4");
+    }
+
+    private static JPanel clear(String columns) {
+        JPanel panel = new JPanel(new MigLayout("insets 0, gap 4, hidemode 3", columns));
+        panel.setOpaque(false);
+        return panel;
+    }
+
+    private void listen() {
+        find.getDocument().addDocumentListener(new DocumentListener() {
+            @Override
+            public void insertUpdate(DocumentEvent event) {
+                stand();
+            }
+
+            @Override
+            public void removeUpdate(DocumentEvent event) {
+                stand();
+            }
+
+            @Override
+            public void changedUpdate(DocumentEvent event) {
+                stand();
+            }
+        });
+        find.addActionListener(event -> tray.firstSought().ifPresent(tray::go));
+    }
+
+    private static WordButton word(String key, Runnable action) {
+        return WordButton.onPaper(
+                "box." + key, Words.say("box." + key), Words.say("box." + key + ".description"), action);
+    }
+
+    private JToggleButton toggle(String key, boolean on, Runnable action) {
+        JToggleButton toggle = Controls.onPaper(new JToggleButton(Words.say("box." + key), on));
+        dress(toggle, key);
+        toggle.addActionListener(event -> action.run());
+        return toggle;
+    }
+
+    private static void dress(JToggleButton toggle, String key) {
+        String description = Words.say("box." + key + ".description");
+        toggle.setName("box." + key);
+        toggle.setToolTipText(description);
+        toggle.getAccessibleContext().setAccessibleDescription(description);
+        toggle.putClientProperty(FlatClientProperties.BUTTON_TYPE, FlatClientProperties.BUTTON_TYPE_BORDERLESS);
+    }
+
+    private JPanel missing() {
+        JPanel page = new JPanel(new MigLayout("insets 0, wrap 1, align center center"));
+        page.setOpaque(false);
+        page.add(Controls.onPaper(new JLabel(Words.say("box.missing"))), "center");
+        page.add(openFile, "center, gaptop 4");
+        return page;
+    }
+
+    private List<Stick> sticks() {
+        return session.study().box().map(Box::sticks).orElse(List.of());
+    }
+
+    /** Shows the study's box, which of its sticks are set out, and which are on the card. */
+    public void refresh() {
+        List<Stick> sticks = sticks();
+        boolean some = !sticks.isEmpty();
+        title.setText(session.study().box().map(Box::name).orElse(" "));
+        tray.show(laid == Laid.SET_OUT ? session.study().setOut() : sticks, this::standing);
+        setOut.show(session.study().setOut());
+        add.setVisible(session.study().box().isPresent());
+        if (!form.isVisible()) {
+            turnTo(some ? STICKS : MISSING);
+        }
+        look(Optional.empty());
+    }
+
+    private void turnTo(String page) {
+        boolean sticks = page.equals(STICKS);
+        List.of(find, hint, press).forEach(part -> part.setVisible(sticks));
+        for (int i = 1; i < head.getComponentCount(); i++) {
+            head.getComponent(i).setVisible(sticks);
+        }
+        setOut.setVisible(sticks && laid == Laid.SET_OUT);
+        pages.show(middle, page);
+    }
+
+    private void lay(Laid way) {
+        laid = way;
+        tray.lay(way);
+        refresh();
+    }
+
+    private void stand() {
+        tray.stand(this::standing);
+    }
+
+    private Standing standing(Stick stick) {
+        return new Standing(
+                words(stick),
+                !numbers(stick).isEmpty(),
+                Sticks.isSetOut(session.study(), stick.id()),
+                isSought(stick),
+                stick.state());
+    }
+
+    /** Whether every word that is looked for stands in the stick's name, its place or its note. */
+    private boolean isSought(Stick stick) {
+        String known = Stream.of(
+                        stick.title(), stick.slot().map(Stick.Slot::label).orElse(""), stick.note())
+                .collect(Collectors.joining(" "))
+                .toLowerCase(Locale.ROOT);
+        return Stream.of(find.getText().toLowerCase(Locale.ROOT).split("\\s+")).allMatch(known::contains);
+    }
+
+    /** Puts the keyboard on a stick, or on what opens a box. */
+    public void begin() {
+        if (sticks().isEmpty()) {
+            openFile.requestFocusInWindow();
+        } else {
+            tray.begin();
+        }
+    }
+
+    private void pressFor(Pressing act) {
+        pressing = act;
+        look(Optional.empty());
+    }
+
+    private void press(Stick stick) {
+        switch (pressing) {
+            case ON_CARD -> ontoCard.accept(stick);
+            case SET_OUT -> session.edit(BoxEdits.turn(session.study(), stick));
+            case CHANGE -> {
+                turnTo(FORM);
+                form.change(stick);
+            }
+        }
+        look(Optional.of(stick));
+    }
+
+    private void addStick() {
+        turnTo(FORM);
+        form.add(session.study().newId("s"));
+    }
+
+    private void keep(Stick stick) {
+        boolean known = sticks().stream().anyMatch(other -> other.id().equals(stick.id()));
+        Edit edit = known ? BoxEdits.change(stick) : BoxEdits.add(stick);
+        backToSticks();
+        session.edit(edit);
+        tray.go(stick);
+    }
+
+    private void remove(Stick stick) {
+        backToSticks();
+        session.edit(BoxEdits.remove(stick));
+        begin();
+    }
+
+    private void backToSticks() {
+        turnTo(sticks().isEmpty() ? MISSING : STICKS);
+        begin();
+    }
+
+    private void look(Optional<Stick> stick) {
+        hint.setText(stick.map(this::words).orElseGet(() -> Words.say("box.hint." + pressing.key())));
+    }
+
+    private String numbers(Stick stick) {
+        List<ColorNote> notes = session.study().notes();
+        return IntStream.range(0, notes.size())
+                .filter(i -> notes.get(i).stick().id().equals(stick.id()))
+                .mapToObj(i -> Integer.toString(i + 1))
+                .collect(Collectors.joining(", "));
+    }
+
+    private String words(Stick stick) {
+        String numbers = numbers(stick);
+        return Stream.of(
+                        Words.say("box.stick", StickWords.stick(stick), StickWords.value(stick)),
+                        stick.hardness()
+                                .map(hardness -> Words.say("box.hardness." + hardness.key()))
+                                .orElse(""),
+                        stick.state() == Stick.State.OWNED
+                                ? ""
+                                : Words.say("box.state." + stick.state().key()),
+                        Sticks.isSetOut(session.study(), stick.id()) ? Words.say("box.is-set-out") : "",
+                        numbers.isEmpty() ? "" : Words.say("box.is-on-card", numbers))
+                .filter(words -> !words.isEmpty())
+                .collect(Collectors.joining("   "));
+    }
+}
