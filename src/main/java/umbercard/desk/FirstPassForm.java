@@ -9,6 +9,7 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JSlider;
 import net.miginfocom.swing.MigLayout;
+import umbercard.model.Squint;
 import umbercard.photo.FirstPass;
 import umbercard.words.Words;
 
@@ -40,7 +41,7 @@ final class FirstPassForm {
         this.begun = begun;
         filling = true;
         dark.setValue(50);
-        squint.setValue((int) Math.round(STEPS * begun.squintSigma() / MOST_SQUINT));
+        squint.setValue((int) Math.round(STEPS * begun.squint().sigma() / MOST_SQUINT));
         masses.setValue(FirstPass.Wish.MASSES);
         filling = false;
         add("dark", dark, darkFollows);
@@ -114,13 +115,14 @@ final class FirstPassForm {
     /** What the painter wishes. */
     FirstPass.Wish wish() {
         boolean own = !darkFollows.isSelected();
-        double sigma = squint.getValue() == (int) Math.round(STEPS * begun.squintSigma() / MOST_SQUINT)
-                ? begun.squintSigma()
-                : squint.getValue() * MOST_SQUINT / STEPS;
+        double sigma =
+                squint.getValue() == (int) Math.round(STEPS * begun.squint().sigma() / MOST_SQUINT)
+                        ? begun.squint().sigma()
+                        : squint.getValue() * MOST_SQUINT / STEPS;
         return new FirstPass.Wish(
                 own ? OptionalDouble.of(dark.getValue() / 100.0) : OptionalDouble.empty(),
                 own ? OptionalDouble.empty() : begun.split(),
-                sigma,
+                new Squint(begun.squint().way(), sigma),
                 massesFollow.isSelected() ? OptionalInt.empty() : OptionalInt.of(masses.getValue()));
     }
 
