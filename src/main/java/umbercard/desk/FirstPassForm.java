@@ -11,6 +11,7 @@ import javax.swing.JSlider;
 import net.miginfocom.swing.MigLayout;
 import umbercard.model.Squint;
 import umbercard.photo.FirstPass;
+import umbercard.photo.SquintWay;
 import umbercard.words.Words;
 
 /**
@@ -25,7 +26,7 @@ final class FirstPassForm {
 
     private static final int MOST_MASSES = 20;
 
-    private final JPanel panel = new JPanel(new MigLayout("insets 0, gapx 14, gapy 10", "[][230!, fill][]", ""));
+    private final JPanel panel = new JPanel(new MigLayout("insets 0, gapx 14, gapy 10", "[][200!, fill][]", ""));
     private final FirstPass.Wish begun;
     private final JSlider dark = rule("dark", 1, 99);
     private final JSlider squint = rule("squint", 1, STEPS);
@@ -46,7 +47,7 @@ final class FirstPassForm {
         filling = false;
         add("dark", dark, darkFollows);
         add("masses", masses, massesFollow);
-        add("squint", squint, new JLabel());
+        add("squint", squint, way());
         outcome.setName("first-pass-outcome");
         panel.add(outcome, "newline, span 3, growx, gaptop 6");
         listen(dark, darkFollows);
@@ -62,6 +63,15 @@ final class FirstPassForm {
         rule.getAccessibleContext().setAccessibleDescription(rule.getToolTipText());
         rule.addMouseWheelListener(event -> rule.setValue(rule.getValue() - event.getWheelRotation()));
         return rule;
+    }
+
+    /** The way to squint is the one on the desk: named here, not chosen. */
+    private JLabel way() {
+        String key = "desk.squint-way." + SquintWay.of(begun.squint()).key();
+        JLabel way = new JLabel(Words.say(key));
+        way.setName("first-pass-way");
+        way.setToolTipText(Words.say(key + ".tip"));
+        return way;
     }
 
     private static JCheckBox follows(String name) {
