@@ -26,7 +26,7 @@ final class FirstPassForm {
 
     private static final int MOST_MASSES = 20;
 
-    private final JPanel panel = new JPanel(new MigLayout("insets 0, gapx 14, gapy 10", "[][200!, fill][]", ""));
+    private final JPanel panel = new JPanel(new MigLayout("insets 0, gapx 14, gapy 10", "[][170!, fill][]", ""));
     private final FirstPass.Wish begun;
     private final JSlider dark = rule("dark", 1, 99);
     private final JSlider squint = rule("squint", 1, STEPS);

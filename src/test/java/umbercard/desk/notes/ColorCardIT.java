@@ -377,7 +377,7 @@ class ColorCardIT extends OnDesk {
                 .orElseThrow()
                 .withZoneAreas(Map.of(
                         "z1", List.of(Outline.rectangle(0, 0, middle / 2, 1)),
-                        "z2", List.of(Outline.rectangle(middle - 0.3, 0.2, middle + 0.1, 0.8))));
+                        "z2", List.of(Outline.rectangle(middle - 0.65, 0.2, middle + 0.1605, 0.8))));
         List<Thumbnail> thumbnails = new ArrayList<>(study.thumbnails());
         thumbnails.set(0, first);
         Reference reference = Reference.to("hill.jpg", "", Frame.largest(4.0 / 3, study.ratio()));
@@ -407,22 +407,22 @@ class ColorCardIT extends OnDesk {
                 .toList());
     }
 
-    /** The values are those of the grays by ASTM D1535: 0x303030 has 1.9, 0xd0d0d0 has 8.3. */
+    /** By ASTM D1535 the grays' luminances of 2.96 % and 63.1 % are the values 1.96 and 8.3. */
     @Test
     void selectingANoteTellsWhatThePhotographIsLikeInItsZone() {
         layThePhotographUnder();
         strips().clickItem(1);
         until("the slope is told of", this::tellsOfAZone);
         assertThat(window().label("notes.zone-mean").text()).startsWith("slope shadow in the photograph: value ");
-        assertThat(zoneColors()).containsExactly("75 % at 1.9", "25 % at 8.3");
+        assertThat(zoneColors()).containsExactly("80 % at 2.0", "20 % at 8.3");
         shots("zone-colors");
 
         strips().clickItem(0);
         until(
                 "the kiln is told of",
                 () -> window().label("notes.zone-mean").text().startsWith("kiln"));
-        assertThat(window().label("notes.zone-mean").text()).isEqualTo("kiln in the photograph: value 1.9");
-        assertThat(zoneColors()).containsExactly("100 % at 1.9");
+        assertThat(window().label("notes.zone-mean").text()).isEqualTo("kiln in the photograph: value 2.0");
+        assertThat(zoneColors()).containsExactly("100 % at 2.0");
 
         strips().clickItem(2);
         until("the ridge has no area", () -> !tellsOfAZone());
