@@ -95,18 +95,18 @@ public class SquintBenchmark {
 
     /** A move of the squint, seen in color, with the curve of its values. */
     @Benchmark
-    public List<Object> squintColors() {
+    public SquintPyramid.Colors squintColors() {
         return colors(SquintWay.GAUSSIAN);
     }
 
     /** The same, keeping edges. */
     @Benchmark
-    public List<Object> squintColorsKeepingEdges() {
+    public SquintPyramid.Colors squintColorsKeepingEdges() {
         return colors(SquintWay.KEEPING_EDGES);
     }
 
-    private List<Object> colors(SquintWay way) {
-        return List.of(ValueCurve.of(pyramid.values(way, sigma)), pyramid.colors(way, sigma));
+    private SquintPyramid.Colors colors(SquintWay way) {
+        return pyramid.colors(way, sigma);
     }
 
     /** A move of the squint, seen in two values that follow a thumbnail's share of dark. */

@@ -226,7 +226,11 @@ final class ReferenceLayer {
         Colored colors = colored.filter(c -> c.framed().equals(frame.picture()))
                 .filter(c -> c.squint().equals(squint))
                 .orElseGet(() -> new Colored(
-                        frame.picture(), squint, frame.pyramid().colors(SquintWay.of(squint), sigma(frame, squint))));
+                        frame.picture(),
+                        squint,
+                        frame.pyramid()
+                                .colors(SquintWay.of(squint), sigma(frame, squint))
+                                .picture()));
         colored = Optional.of(colors);
         return colors.picture();
     }
