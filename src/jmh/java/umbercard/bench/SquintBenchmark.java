@@ -34,6 +34,7 @@ import umbercard.picture.ValueField;
 @BenchmarkMode(Mode.SampleTime)
 public class SquintBenchmark {
     private static final int COLORS = 12;
+    private static final double DARK_SHARE = 0.45;
 
     /** Rows of the picture: as the desk shows it, as a large window does, and at full working size. */
     @Param({"440", "800", "1333"})
@@ -78,22 +79,51 @@ public class SquintBenchmark {
     /** A move of the squint, seen in gray, with the curve of its values. */
     @Benchmark
     public List<Object> squintValues() {
-        ValueField field = pyramid.values(SquintWay.GAUSSIAN, sigma);
-        return List.of(ValueCurve.of(field), Values.gray(field));
+        return gray(SquintWay.GAUSSIAN);
     }
 
-    /** The same in color. */
-    @Benchmark
-    public List<Object> squintColors() {
-        return List.of(
-                ValueCurve.of(pyramid.values(SquintWay.GAUSSIAN, sigma)), pyramid.colors(SquintWay.GAUSSIAN, sigma));
-    }
-
-    /** A move of the squint that keeps edges, seen in gray. */
+    /** The same, keeping edges. */
     @Benchmark
     public List<Object> squintKeepingEdges() {
-        ValueField field = pyramid.values(SquintWay.KEEPING_EDGES, sigma);
+        return gray(SquintWay.KEEPING_EDGES);
+    }
+
+    private List<Object> gray(SquintWay way) {
+        ValueField field = pyramid.values(way, sigma);
         return List.of(ValueCurve.of(field), Values.gray(field));
+    }
+
+    /** A move of the squint, seen in color, with the curve of its values. */
+    @Benchmark
+    public SquintPyramid.Colors squintColors() {
+        return colors(SquintWay.GAUSSIAN);
+    }
+
+    /** The same, keeping edges. */
+    @Benchmark
+    public SquintPyramid.Colors squintColorsKeepingEdges() {
+        return colors(SquintWay.KEEPING_EDGES);
+    }
+
+    private SquintPyramid.Colors colors(SquintWay way) {
+        return pyramid.colors(way, sigma);
+    }
+
+    /** A move of the squint, seen in two values that follow a thumbnail's share of dark. */
+    @Benchmark
+    public List<Object> squintTwoValues() {
+        return twoValues(SquintWay.GAUSSIAN);
+    }
+
+    /** The same, keeping edges. */
+    @Benchmark
+    public List<Object> squintTwoValuesKeepingEdges() {
+        return twoValues(SquintWay.KEEPING_EDGES);
+    }
+
+    private List<Object> twoValues(SquintWay way) {
+        ValueField field = pyramid.values(way, sigma);
+        return List.of(ValueCurve.of(field), Values.twoValues(field, Values.splitForShare(field, DARK_SHARE)));
     }
 
     /** ImageJ's Gaussian of the same field, to eight bits, with its histogram. */
