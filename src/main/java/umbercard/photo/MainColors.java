@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import umbercard.color.Ciede2000;
 import umbercard.color.Lab;
+import umbercard.picture.MainColor;
 import umbercard.picture.Picture;
 
 /**
@@ -25,14 +27,6 @@ public final class MainColors {
     private static final int MOST_ROUNDS = 500;
 
     private static final long[] WHOLE = whole();
-
-    /**
-     * One of the colors.
-     *
-     * @param color the mean of its cluster in L*a*b*
-     * @param share of all that was looked at, over 0 up to 1
-     */
-    public record MainColor(Lab color, double share) {}
 
     /** The bins that hold pixels: where they lie in L*a*b*, and how many pixels each has. */
     private final double[][] places;
@@ -68,13 +62,45 @@ public final class MainColors {
      * @param most how many colors to find, 1 or more; fewer come where there are fewer
      */
     public static List<MainColor> of(Picture picture, boolean[] inside, int most) {
-        if (most < 1 || inside.length != picture.pixels().length) {
-            throw new IllegalArgumentException(most + " colors of " + inside.length + " pixels");
+        return apart(picture, inside, most, most, 0);
+    }
+
+    /**
+     * As many of the main colors as are clearly different: the most for which any two lie apart, else the least.
+     *
+     * @param least the fewest to find, 1 or more
+     * @param most the most to find
+     * @param apart the CIEDE2000 difference that any two shall have at least, where there are more than the least
+     */
+    public static List<MainColor> apart(Picture picture, boolean[] inside, int least, int most, double apart) {
+        if (least < 1 || most < least || inside.length != picture.pixels().length) {
+            throw new IllegalArgumentException(least + " to " + most + " colors of " + inside.length + " pixels");
         }
         MainColors colors = binned(picture.pixels(), inside);
-        int clusters = colors.cut(most);
-        double[][] middles = colors.settle(clusters);
-        return colors.told(middles);
+        List<MainColor> found = colors.found(most);
+        for (int fewer = Math.min(most, found.size()) - 1; fewer >= least && nearest(found) < apart; fewer--) {
+            found = colors.found(fewer);
+        }
+        return found;
+    }
+
+    private List<MainColor> found(int most) {
+        Arrays.fill(clusterOf, 0);
+        int clusters = cut(most);
+        return told(settle(clusters));
+    }
+
+    /** The difference of the two that differ least. */
+    private static double nearest(List<MainColor> colors) {
+        double nearest = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < colors.size(); i++) {
+            for (int j = 0; j < i; j++) {
+                double difference =
+                        Ciede2000.difference(colors.get(i).color(), colors.get(j).color());
+                nearest = Math.min(nearest, difference);
+            }
+        }
+        return nearest;
     }
 
     private static MainColors binned(int[] pixels, boolean[] inside) {
