@@ -69,6 +69,7 @@ public final class Cli {
                 .addSubcommand(new ReadingsCommand(out, err))
                 .addSubcommand(new MatchCommand(out, err))
                 .addSubcommand(new CardsCommand(out, err))
+                .addSubcommand(new BoxCommand(out, err))
                 .addSubcommand(new PluginsCommand(out))
                 .setOut(out)
                 .setErr(err)

@@ -1,9 +1,5 @@
 package umbercard.cli;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.SerializationFeature;
-import java.io.UncheckedIOException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,11 +19,10 @@ import umbercard.words.Words;
 /**
  * Matches as one JSON object with stable keys, for scripts. {@code lab} is L*a*b* under D65, {@code value} Munsell's, 0 black
  * to 10 white, however the painter numbers values; differences are the stick's figure less the wanted one, {@code hue} in
- * degrees. {@code suggestion} is null where none was asked for, {@code gaps} empty where the sticks set out were not.
+ * degrees. {@code suggestion} is there if it was asked for, {@code name} and {@code slot} if the stick has them; {@code gaps}
+ * are those of the sticks set out, and none otherwise.
  */
 final class MatchJson {
-    private static final ObjectMapper MAPPER = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
-
     private MatchJson() {}
 
     static String of(MatchReport report) {
@@ -36,13 +31,9 @@ final class MatchJson {
         json.put("thumbnail", report.thumbnail().name());
         json.put("trust", report.trust().of());
         json.put("zones", report.zones().stream().map(zone -> zone(zone, report)).toList());
-        json.put("suggestion", report.suggestion().map(MatchJson::suggestion).orElse(null));
         json.put("gaps", report.gaps().stream().map(MatchJson::gap).toList());
-        try {
-            return MAPPER.writeValueAsString(json);
-        } catch (JsonProcessingException defect) {
-            throw new UncheckedIOException(defect);
-        }
+        report.suggestion().ifPresent(suggestion -> json.put("suggestion", suggestion(suggestion)));
+        return JsonText.of(json);
     }
 
     private static Map<String, Object> zone(ZoneColors zone, MatchReport report) {
@@ -76,8 +67,8 @@ final class MatchJson {
     private static Map<String, Object> stick(Stick stick) {
         Map<String, Object> json = new LinkedHashMap<>();
         json.put("id", stick.id());
-        json.put("name", stick.name().orElse(null));
-        json.put("slot", stick.slot().map(slot -> List.of(slot.row(), slot.column())).orElse(null));
+        stick.name().ifPresent(name -> json.put("name", name));
+        stick.slot().ifPresent(slot -> json.put("slot", List.of(slot.row(), slot.column())));
         putColor(stick.color(), json);
         return json;
     }

@@ -10,10 +10,8 @@ import umbercard.door.Reads;
 import umbercard.model.Stick;
 import umbercard.model.Study;
 import umbercard.notes.AtHand;
-import umbercard.store.Boxes;
 import umbercard.words.Message;
 import umbercard.words.Trouble;
-import umbercard.words.Words;
 
 /** Where a call takes its sticks from: a box file, those set out, or else the study's own box. */
 final class StickSource {
@@ -69,15 +67,8 @@ final class StickSource {
     }
 
     private static List<Stick> read(Path file, PrintWriter err) throws Trouble {
-        Boxes boxes = new Boxes();
-        try {
-            Reads reads = boxes.read(file);
-            reads.faults()
-                    .forEach(fault ->
-                            err.println(Words.say("cli.start.stick-left-out", file.toString(), fault.reason())));
-            return reads.box().sticks();
-        } finally {
-            SwitchedOffWords.tell(boxes.switchedOff(), err);
-        }
+        Reads reads = BoxOpening.read(file, err);
+        BoxOpening.tell(reads, file.toString(), err);
+        return reads.box().sticks();
     }
 }
