@@ -39,6 +39,7 @@ class CommandLineIT {
         List<String> call = new ArrayList<>(
                 List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString()));
         call.addAll(options);
+        call.add("-Djava.util.prefs.userRoot=" + folder);
         call.addAll(List.of("-jar", System.getProperty("umbercard.jar")));
         call.addAll(List.of(arguments));
         Path out = Files.createTempFile(folder, "out", ".txt");

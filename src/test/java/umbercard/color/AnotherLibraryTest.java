@@ -2,7 +2,6 @@ package umbercard.color;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.github.ajalt.colormath.calculate.DifferenceKt;
 import com.github.ajalt.colormath.model.LAB;
 import com.github.ajalt.colormath.model.LCHab;
 import com.github.ajalt.colormath.model.RGB;
@@ -16,10 +15,16 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /**
- * Ours beside colormath 3.6.1, a general library of color models, on the same 10 000 random colors of the screen. It counts in
- * single precision and has D65 and D50 to more digits (CIE 15: x 0.31270, 0.34567), which is what the differences are of.
+ * Ours beside colormath 3.6.1, a general library of color models, on the same 10 000 random colors of the screen. It counts
+ * in single precision, which is what the differences are of. Its CIEDE2000 is left out: it misses 22 of the 34 pairs of
+ * Sharma, Wu and Dalal 2005, which ours agrees with, by up to 9.
  */
 class AnotherLibraryTest {
+    /** K. M. Lam 1985; its own default is another matrix. */
+    private static final float[] BRADFORD = {
+        0.8951f, 0.2664f, -0.1614f, -0.7502f, 1.7135f, 0.0367f, 0.0389f, -0.0685f, 1.0296f
+    };
+
     private static final int[] COLORS =
             new Random(1931).ints(10_000, 0, 0x1000000).toArray();
 
@@ -47,7 +52,8 @@ class AnotherLibraryTest {
     @Test
     void tristimulusValuesUnderD65() {
         assertThat(largest(rgb -> apart(Lab.ofSrgb(rgb).xyz(), theirs(rgb).toXYZ())))
-                .isBetween(0.0, 1e-12);
+                .as("largest difference, 2.6e-7 when it was measured")
+                .isBetween(Double.MIN_VALUE, 4e-7);
     }
 
     @Test
@@ -55,8 +61,9 @@ class AnotherLibraryTest {
         XYZColorSpace d50 = XYZColorSpaces.INSTANCE.getXYZ50();
         assertThat(largest(rgb -> apart(
                         WhitePoint.D65.adapt(Lab.ofSrgb(rgb).xyz(), WhitePoint.D50),
-                        theirs(rgb).toXYZ().adaptTo(d50))))
-                .isBetween(0.0, 1e-12);
+                        theirs(rgb).toXYZ().adaptTo(d50, BRADFORD))))
+                .as("largest difference, 2.8e-7 when it was measured")
+                .isBetween(Double.MIN_VALUE, 4e-7);
     }
 
     @Test
@@ -66,7 +73,8 @@ class AnotherLibraryTest {
                     LAB there = theirs(rgb).toLAB();
                     return apart(ours.l(), ours.a(), ours.b(), there.getL(), there.getA(), there.getB());
                 }))
-                .isBetween(0.0, 1e-12);
+                .as("largest difference, 2.9e-5 when it was measured")
+                .isBetween(Double.MIN_VALUE, 5e-5);
     }
 
     @Test
@@ -74,10 +82,11 @@ class AnotherLibraryTest {
         XYZColorSpace d50 = XYZColorSpaces.INSTANCE.getXYZ50();
         assertThat(largest(rgb -> {
                     MeasuredLab ours = MeasuredLab.of(Lab.ofSrgb(rgb), WhitePoint.D50);
-                    LAB there = theirs(rgb).toXYZ().adaptTo(d50).toLAB();
+                    LAB there = theirs(rgb).toXYZ().adaptTo(d50, BRADFORD).toLAB();
                     return apart(ours.l(), ours.a(), ours.b(), there.getL(), there.getA(), there.getB());
                 }))
-                .isBetween(0.0, 1e-12);
+                .as("largest difference, 6.0e-5 when it was measured")
+                .isBetween(Double.MIN_VALUE, 1e-4);
     }
 
     /** The hue as a length, because that of a gray means nothing. */
@@ -89,18 +98,7 @@ class AnotherLibraryTest {
                     double turn = Math.toRadians(Math.IEEEremainder(ours.h() - there.getH(), 360));
                     return apart(ours.l(), ours.c(), ours.c() * turn, there.getL(), there.getC(), 0);
                 }))
-                .isBetween(0.0, 1e-12);
-    }
-
-    /** Each color beside the one drawn before it. */
-    @Test
-    void differencesByCiede2000() {
-        assertThat(IntStream.range(1, COLORS.length)
-                        .mapToDouble(i ->
-                                Math.abs(Ciede2000.difference(Lab.ofSrgb(COLORS[i - 1]), Lab.ofSrgb(COLORS[i]))
-                                        - DifferenceKt.differenceCIE2000(theirs(COLORS[i - 1]), theirs(COLORS[i]))))
-                        .max()
-                        .orElseThrow())
-                .isBetween(0.0, 1e-12);
+                .as("largest difference, 6.2e-5 when it was measured")
+                .isBetween(Double.MIN_VALUE, 1e-4);
     }
 }

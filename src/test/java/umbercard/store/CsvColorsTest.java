@@ -67,8 +67,8 @@ class CsvColorsTest {
 
     @Test
     void aWhiteThatAdaptationCarriesALittlePast100IsHeldThere() throws IOException {
-        Lab unheld = new MeasuredLab(100, 2, 3, WhitePoint.D50).lab();
+        Lab unheld = new MeasuredLab(100, -2, -3, WhitePoint.D50).lab();
         assertThat(unheld.l()).isBetween(100.01, 101.0);
-        assertThat(read("L,a,b", "100,2,3")).isEqualTo(new Lab(100, unheld.a(), unheld.b()));
+        assertThat(read("L,a,b", "100,-2,-3")).isEqualTo(new Lab(100, unheld.a(), unheld.b()));
     }
 }
