@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.QuoteMode;
 import umbercard.color.Lab;
 import umbercard.model.Box;
 import umbercard.model.Keyed;
@@ -34,6 +35,9 @@ final class CsvBoxText {
             CsvColumn.NOTE,
             CsvColumn.ID);
 
+    private static final CSVFormat QUOTED =
+            CSVFormat.RFC4180.builder().setQuoteMode(QuoteMode.ALL).get();
+
     private CsvBoxText() {}
 
     /** The text of a table; the same for equal boxes. */
@@ -47,17 +51,23 @@ final class CsvBoxText {
                 }));
         StringBuilder text = new StringBuilder();
         try {
-            CSVFormat.RFC4180.printRecord(
+            print(
                     text,
                     Stream.concat(COLUMNS.stream().map(CsvColumn::title), others.stream())
-                            .toArray());
+                            .toList());
             for (Stick stick : box.sticks()) {
-                CSVFormat.RFC4180.printRecord(text, cells(stick, others).toArray());
+                print(text, cells(stick, others));
             }
         } catch (IOException defect) {
             throw new UncheckedIOException(defect);
         }
         return text.toString();
+    }
+
+    /** Spaces of any kind round a cell are passed over where they are read outside of quotes. */
+    private static void print(StringBuilder text, List<String> cells) throws IOException {
+        boolean spaced = cells.stream().anyMatch(cell -> !cell.equals(cell.strip()));
+        (spaced ? QUOTED : CSVFormat.RFC4180).printRecord(text, cells.toArray());
     }
 
     private static List<String> cells(Stick stick, Set<String> others) {

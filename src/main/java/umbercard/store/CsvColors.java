@@ -19,8 +19,8 @@ final class CsvColors {
     /** The white under which colors are kept. */
     static final White KEPT = White.D65;
 
-    /** How far over 100 or under 0 a lightness may come out by rounding. */
-    private static final double ROUNDING = 1e-3;
+    /** How far over 100 or under 0 adaptation may carry a lightness that is then held there; less than can be seen. */
+    private static final double BEYOND = 1;
 
     private static final double PERCENT = 100;
 
@@ -88,7 +88,7 @@ final class CsvColors {
     /** The color if a box can keep it. */
     private static Lab kept(Lab color, CsvColor kind) {
         double l = Math.max(0, Math.min(PERCENT, color.l()));
-        if (Math.abs(l - color.l()) > ROUNDING || !Range.LAB.has(color.a()) || !Range.LAB.has(color.b())) {
+        if (Math.abs(l - color.l()) > BEYOND || !Range.LAB.has(color.a()) || !Range.LAB.has(color.b())) {
             throw new Wrong(kind.title(), Message.of("store.wanted.real"));
         }
         return l == color.l() ? color : new Lab(l, color.a(), color.b());

@@ -54,6 +54,7 @@ final class CsvHeader {
     static boolean isOther(String title) {
         return !title.isBlank()
                 && title.equals(title.strip())
+                && title.indexOf('\0') < 0
                 && !FIELDS.contains(title)
                 && CsvColumn.named(title).isEmpty();
     }

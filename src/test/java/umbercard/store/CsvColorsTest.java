@@ -7,10 +7,13 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.aggregator.ArgumentsAccessor;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import umbercard.color.Lab;
+import umbercard.color.MeasuredLab;
+import umbercard.color.WhitePoint;
 import umbercard.model.Stick;
 
 /** Tables' colors against published ones: the sources stand in the first lines of the files. */
@@ -60,5 +63,12 @@ class CsvColorsTest {
         assertNear(read("hex", row.getString(4)), lab, 1e-3);
         assertThat(read("L,a,b,white", lab[0] + "," + lab[1] + "," + lab[2] + ",D65"))
                 .isEqualTo(new Lab(lab[0], lab[1], lab[2]));
+    }
+
+    @Test
+    void aWhiteThatAdaptationCarriesALittlePast100IsHeldThere() throws IOException {
+        Lab unheld = new MeasuredLab(100, -2, -3, WhitePoint.D50).lab();
+        assertThat(unheld.l()).isBetween(100.01, 101.0);
+        assertThat(read("L,a,b", "100,-2,-3")).isEqualTo(new Lab(100, unheld.a(), unheld.b()));
     }
 }
