@@ -62,23 +62,26 @@ public final class MainColors {
      * @param most how many colors to find, 1 or more; fewer come where there are fewer
      */
     public static List<MainColor> of(Picture picture, boolean[] inside, int most) {
-        return apart(picture, inside, most, most, 0);
+        return apart(picture, inside, most, most, 0, 0);
     }
 
     /**
-     * As many of the main colors as are clearly different: the most for which any two lie apart, else the least.
+     * As many of the main colors as are clearly different and no slivers: the most for which any two lie apart and each has
+     * its share, else the least.
      *
      * @param least the fewest to find, 1 or more
      * @param most the most to find
      * @param apart the CIEDE2000 difference that any two shall have at least, where there are more than the least
+     * @param share what each shall take up at least of all that counts, where there are more than the least
      */
-    public static List<MainColor> apart(Picture picture, boolean[] inside, int least, int most, double apart) {
+    public static List<MainColor> apart(
+            Picture picture, boolean[] inside, int least, int most, double apart, double share) {
         if (least < 1 || most < least || inside.length != picture.pixels().length) {
             throw new IllegalArgumentException(least + " to " + most + " colors of " + inside.length + " pixels");
         }
         MainColors colors = binned(picture.pixels(), inside);
         List<MainColor> found = colors.found(most);
-        for (int fewer = Math.min(most, found.size()) - 1; fewer >= least && nearest(found) < apart; fewer--) {
+        for (int fewer = found.size() - 1; fewer >= least && !stand(found, apart, share); fewer--) {
             found = colors.found(fewer);
         }
         return found;
@@ -88,6 +91,10 @@ public final class MainColors {
         Arrays.fill(clusterOf, 0);
         int clusters = cut(most);
         return told(settle(clusters));
+    }
+
+    private static boolean stand(List<MainColor> colors, double apart, double share) {
+        return nearest(colors) >= apart && colors.stream().allMatch(color -> color.share() >= share);
     }
 
     /** The difference of the two that differ least. */

@@ -11,13 +11,14 @@ import umbercard.picture.ZoneColors;
 
 /**
  * The main colors of the reference inside each zone of a thumbnail: {@value #LEAST} to {@value #MOST} of them, as many as
- * differ by {@value #APART} or more (CIEDE2000; that this is clearly another color to mix for is common practice, no
- * source). The same on every run and every machine; see {@link MainColors}.
+ * differ by {@value #APART} or more (CIEDE2000) and take up {@value #SHARE} of the zone or more, so that what an edge blurs
+ * together is no color of its own. Both figures are common practice, no source. The same on every run and every machine; see {@link MainColors}.
  */
 public final class ZoneClusters {
     private static final int LEAST = 2;
     private static final int MOST = 4;
     private static final double APART = 6;
+    private static final double SHARE = 0.02;
 
     private ZoneClusters() {}
 
@@ -46,6 +47,6 @@ public final class ZoneClusters {
         }
         double share = (double) count / inside.length;
         return Optional.of(new ZoneColors(
-                zone.id(), zone.name(), share, MainColors.apart(framed, inside, LEAST, MOST, APART)));
+                zone.id(), zone.name(), share, MainColors.apart(framed, inside, LEAST, MOST, APART, SHARE)));
     }
 }

@@ -31,9 +31,9 @@ class LikenessTest {
         5   | 40 | 150 | 5   | 40 | 130 | the same value, warmer
         5   | 40 | 90  | 5   | 40 | 150 | the same value, much cooler
         5   | 40 | 60  | 5   | 40 | 80  | the same value, toward yellow
-        5   | 40 | 50  | 5   | 40 | 62  | the same value, a little toward yellow
+        5   | 40 | 50  | 5   | 40 | 57  | the same value, a little toward yellow
         5   | 40 | 80  | 5   | 40 | 40  | the same value, far toward red
-        5   | 40 | 265 | 5   | 40 | 235 | the same value, far toward blue-green
+        5   | 40 | 265 | 5   | 40 | 235 | the same value, toward blue-green
         5   | 40 | 10  | 5   | 40 | 350 | the same value, cooler
         """)
     void isSaidInAPaintersWords(

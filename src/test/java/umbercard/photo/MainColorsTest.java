@@ -112,12 +112,13 @@ class MainColorsTest {
     void asManyColorsComeAsAreClearlyDifferent() {
         boolean[] all = new boolean[8000];
         Arrays.fill(all, true);
-        assertThat(MainColors.apart(uneven(1), all, 2, 4, 6)).isEqualTo(MainColors.of(uneven(1), 4));
-        assertThat(MainColors.apart(uneven(1), all, 2, 4, 60)).isEqualTo(MainColors.of(uneven(1), 2));
+        assertThat(MainColors.apart(uneven(1), all, 2, 4, 6, 0)).isEqualTo(MainColors.of(uneven(1), 4));
+        assertThat(MainColors.apart(uneven(1), all, 2, 4, 60, 0)).isEqualTo(MainColors.of(uneven(1), 2));
         Picture alike = Photographs.picture(100, 80, (x, y) -> x < 40 ? 0x26211c : x < 70 ? 0x8090b0 : 0x8896b4);
-        assertThat(MainColors.apart(alike, all, 2, 4, 6)).isEqualTo(MainColors.of(alike, 2));
-        assertThat(MainColors.apart(alike, all, 2, 4, 1)).hasSize(3);
-        assertThatThrownBy(() -> MainColors.apart(alike, all, 3, 2, 1)).isInstanceOf(IllegalArgumentException.class);
+        assertThat(MainColors.apart(alike, all, 2, 4, 6, 0)).isEqualTo(MainColors.of(alike, 2));
+        assertThat(MainColors.apart(alike, all, 2, 4, 1, 0)).hasSize(3);
+        assertThat(MainColors.apart(alike, all, 2, 4, 1, 0.31)).hasSize(2);
+        assertThatThrownBy(() -> MainColors.apart(alike, all, 3, 2, 1, 0)).isInstanceOf(IllegalArgumentException.class);
     }
 
     @Test
