@@ -13,15 +13,17 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import umbercard.color.MunsellValue;
+import umbercard.model.Squint;
 import umbercard.photo.FirstPass;
 import umbercard.photo.PhotoReader;
 import umbercard.photo.Progress;
+import umbercard.photo.SquintWay;
 import umbercard.photo.Values;
 import umbercard.picture.Picture;
 import umbercard.picture.ValueField;
 
 /**
- * What a first pass of Kiln Hill's photograph costs at 2000 pixels, from the field to the marks, beside ImageJ's blur, threshold
+ * What a first pass of Kiln Hill's photograph costs at 2000 pixels, from the framed picture to the marks, beside ImageJ's blur, threshold
  * and outlines of all pieces, which drop nothing and fit no curves.
  */
 final class FirstPasses {
@@ -46,19 +48,27 @@ final class FirstPasses {
         ValueField field = Values.of(photograph);
         OptionalDouble none = OptionalDouble.empty();
         double sigma = FirstPass.Wish.SQUINT;
+        Squint soft = Squint.gaussian(sigma);
+        Squint edges = new Squint(SquintWay.KEEPING_EDGES.key(), sigma);
         List<Way> ways = List.of(
-                way(field, "split", new FirstPass.Wish(none, OptionalDouble.of(SPLIT), sigma, OptionalInt.empty())),
-                way(field, "best split", FirstPass.Wish.usual()),
-                way(field, "two thirds dark", FirstPass.Wish.share(2.0 / 3)),
-                way(field, "five masses", new FirstPass.Wish(none, none, sigma, OptionalInt.of(5))),
+                way(photograph, "split", new FirstPass.Wish(none, OptionalDouble.of(SPLIT), soft, OptionalInt.empty())),
+                way(photograph, "best split", FirstPass.Wish.usual()),
+                way(photograph, "two thirds dark", FirstPass.Wish.share(2.0 / 3)),
+                way(photograph, "five masses", new FirstPass.Wish(none, none, soft, OptionalInt.of(5))),
                 way(
-                        field,
+                        photograph,
                         "a third dark, three masses",
-                        new FirstPass.Wish(OptionalDouble.of(1.0 / 3), none, sigma, OptionalInt.of(3))),
+                        new FirstPass.Wish(OptionalDouble.of(1.0 / 3), none, soft, OptionalInt.of(3))),
                 way(
-                        field,
+                        photograph,
                         "split, hardly squinted",
-                        new FirstPass.Wish(none, OptionalDouble.of(SPLIT), 0.002, OptionalInt.empty())),
+                        new FirstPass.Wish(
+                                none, OptionalDouble.of(SPLIT), Squint.gaussian(0.002), OptionalInt.empty())),
+                way(photograph, "best split, edges kept", new FirstPass.Wish(none, none, edges, OptionalInt.empty())),
+                way(
+                        photograph,
+                        "two thirds dark, edges kept",
+                        new FirstPass.Wish(OptionalDouble.of(2.0 / 3), none, edges, OptionalInt.empty())),
                 new Way("ImageJ: blur, threshold, outlines", () -> imageJ(field, sigma)));
         double[][] times = new double[ways.size()][ROUNDS];
         for (int round = -WARM; round < ROUNDS; round++) {
@@ -77,8 +87,8 @@ final class FirstPasses {
         return Collections.unmodifiableList(all);
     }
 
-    private static Way way(ValueField field, String what, FirstPass.Wish wish) {
-        return new Way(what, () -> FirstPass.trace(field, wish, () -> false));
+    private static Way way(Picture photograph, String what, FirstPass.Wish wish) {
+        return new Way(what, () -> FirstPass.trace(photograph, wish, () -> false));
     }
 
     private static Times sorted(String what, double[] times) {

@@ -11,16 +11,16 @@ import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import umbercard.model.Frame;
 import umbercard.model.Reference;
+import umbercard.model.Squint;
 import umbercard.model.Study;
 import umbercard.model.Thumbnail;
 import umbercard.photo.FirstPass;
 import umbercard.photo.FramedView;
 import umbercard.photo.PhotoReader;
 import umbercard.photo.Progress;
-import umbercard.photo.Values;
 import umbercard.picture.Picture;
-import umbercard.picture.ValueField;
 import umbercard.store.References;
 import umbercard.store.StudyFile;
 import umbercard.words.Message;
@@ -41,6 +41,9 @@ final class FirstPassCommand implements Callable<Integer> {
 
     @Option(names = "--masses", paramLabel = "N", descriptionKey = "cli.help.first-pass.masses")
     private Optional<Count> masses = Optional.empty();
+
+    @Option(names = "--thumbnail", paramLabel = "N", descriptionKey = "cli.help.first-pass.thumbnail")
+    private Optional<String> thumbnail = Optional.empty();
 
     @Option(names = "--name", paramLabel = "NAME", descriptionKey = "cli.help.first-pass.name")
     private Optional<String> name = Optional.empty();
@@ -70,27 +73,38 @@ final class FirstPassCommand implements Callable<Integer> {
         Reference reference =
                 study.reference().orElseThrow(() -> new Trouble(Message.of("cli.trouble.no-reference", opened.name())));
         FirstPass.Wish wish = wish(reference);
-        FirstPass.Traced traced = FirstPass.trace(framed(study, reference), study.ratio(), wish, () -> false);
+        Optional<Thumbnail> like = like(opened);
+        Frame frame = like.flatMap(Thumbnail::frame).orElse(reference.frame());
+        FirstPass.Traced traced = FirstPass.trace(framed(study, reference, frame), study.ratio(), wish, () -> false);
         String id = study.newId("t");
-        Study longer = traced.addedTo(study, id, called);
+        Study longer = traced.addedTo(study, like, id, called);
         StudyFile.write(longer, file);
         tell(longer, id);
         tellMasses(traced);
         return 0;
     }
 
-    private ValueField framed(Study study, Reference reference) throws Trouble {
+    /** The thumbnail named; else the chosen one, if it frames the photograph as the study does. */
+    private Optional<Thumbnail> like(Opened opened) throws Trouble {
+        return thumbnail.isPresent()
+                ? Optional.of(opened.thumbnail(thumbnail))
+                : opened.study()
+                        .chosenThumbnail()
+                        .filter(chosen -> chosen.frame().isEmpty());
+    }
+
+    private Picture framed(Study study, Reference reference, Frame frame) throws Trouble {
         byte[] bytes = References.bytes(study, Optional.of(file));
         if (!References.matches(study, bytes)) {
             err.println(Words.say("cli.first-pass.other-photograph", reference.file(), file.toString()));
         }
         Picture photograph = PhotoReader.read(reference.file(), bytes, Progress.NONE);
-        return Values.of(FramedView.of(photograph, reference.frame(), study.ratio(), FirstPass.HEIGHT));
+        return FramedView.of(photograph, frame, study.ratio(), FirstPass.HEIGHT);
     }
 
     private FirstPass.Wish wish(Reference reference) {
-        double sigma =
-                squint.map(Share::of).orElse(FirstPass.Wish.following(reference).squintSigma());
+        Squint own = FirstPass.Wish.following(reference).squint();
+        double sigma = squint.map(Share::of).orElse(own.sigma());
         if (sigma > 0.5) {
             throw new WrongCall(Message.of("cli.wrong.squint"));
         }
@@ -98,7 +112,7 @@ final class FirstPassCommand implements Callable<Integer> {
         OptionalDouble darkShare =
                 aim.darkShare.map(s -> OptionalDouble.of(s.of())).orElse(OptionalDouble.empty());
         OptionalDouble split = aim.split.map(v -> OptionalDouble.of(v.value())).orElse(OptionalDouble.empty());
-        return new FirstPass.Wish(darkShare, aimed ? split : reference.split(), sigma, asked());
+        return new FirstPass.Wish(darkShare, aimed ? split : reference.split(), new Squint(own.way(), sigma), asked());
     }
 
     private OptionalInt asked() {

@@ -16,7 +16,7 @@ import umbercard.words.Words;
 /** A small window that asks for a few things: a form, a remark line, and two words to go on or to leave it. */
 final class Asking {
     private final JDialog dialog;
-    private final JLabel remark = new JLabel(" ");
+    private final JLabel remark = new JLabel();
     private boolean confirmed;
 
     /** Its title, and the words on its two buttons, are said by {@code key}, {@code key.yes} and {@code desk.cancel}. */
@@ -33,7 +33,8 @@ final class Asking {
         no.setName("no");
         no.addActionListener(event -> dialog.setVisible(false));
         remark.setName("remark");
-        JPanel all = new JPanel(new MigLayout("insets 20 24 16 24, wrap 1", "[grow, fill]", "[]10[]12[]"));
+        remark.setVisible(false);
+        JPanel all = new JPanel(new MigLayout("insets 20 24 16 24, wrap 1, hidemode 3", "[grow, fill]", "[]10[]12[]"));
         all.add(form);
         all.add(remark);
         all.add(no, "split 2, gapleft push, growx 0, sizegroup answers");
@@ -72,6 +73,7 @@ final class Asking {
     /** What is wrong with the answers, for the next showing. */
     void remark(String sentence) {
         remark.setText(sentence);
+        remark.setVisible(true);
         dialog.pack();
     }
 }

@@ -9,7 +9,9 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JSlider;
 import net.miginfocom.swing.MigLayout;
+import umbercard.model.Squint;
 import umbercard.photo.FirstPass;
+import umbercard.photo.SquintWay;
 import umbercard.words.Words;
 
 /**
@@ -24,7 +26,7 @@ final class FirstPassForm {
 
     private static final int MOST_MASSES = 20;
 
-    private final JPanel panel = new JPanel(new MigLayout("insets 0, gapx 14, gapy 10", "[][230!, fill][]", ""));
+    private final JPanel panel = new JPanel(new MigLayout("insets 0, gapx 14, gapy 10", "[][170!, fill][]", ""));
     private final FirstPass.Wish begun;
     private final JSlider dark = rule("dark", 1, 99);
     private final JSlider squint = rule("squint", 1, STEPS);
@@ -40,12 +42,12 @@ final class FirstPassForm {
         this.begun = begun;
         filling = true;
         dark.setValue(50);
-        squint.setValue((int) Math.round(STEPS * begun.squintSigma() / MOST_SQUINT));
+        squint.setValue((int) Math.round(STEPS * begun.squint().sigma() / MOST_SQUINT));
         masses.setValue(FirstPass.Wish.MASSES);
         filling = false;
         add("dark", dark, darkFollows);
         add("masses", masses, massesFollow);
-        add("squint", squint, new JLabel());
+        add("squint", squint, way());
         outcome.setName("first-pass-outcome");
         panel.add(outcome, "newline, span 3, growx, gaptop 6");
         listen(dark, darkFollows);
@@ -61,6 +63,15 @@ final class FirstPassForm {
         rule.getAccessibleContext().setAccessibleDescription(rule.getToolTipText());
         rule.addMouseWheelListener(event -> rule.setValue(rule.getValue() - event.getWheelRotation()));
         return rule;
+    }
+
+    /** The way to squint is the one on the desk: named here, not chosen. */
+    private JLabel way() {
+        String key = "desk.squint-way." + SquintWay.of(begun.squint()).key();
+        JLabel way = new JLabel(Words.say(key));
+        way.setName("first-pass-way");
+        way.setToolTipText(Words.say(key + ".tip"));
+        return way;
     }
 
     private static JCheckBox follows(String name) {
@@ -114,13 +125,14 @@ final class FirstPassForm {
     /** What the painter wishes. */
     FirstPass.Wish wish() {
         boolean own = !darkFollows.isSelected();
-        double sigma = squint.getValue() == (int) Math.round(STEPS * begun.squintSigma() / MOST_SQUINT)
-                ? begun.squintSigma()
-                : squint.getValue() * MOST_SQUINT / STEPS;
+        double sigma =
+                squint.getValue() == (int) Math.round(STEPS * begun.squint().sigma() / MOST_SQUINT)
+                        ? begun.squint().sigma()
+                        : squint.getValue() * MOST_SQUINT / STEPS;
         return new FirstPass.Wish(
                 own ? OptionalDouble.of(dark.getValue() / 100.0) : OptionalDouble.empty(),
                 own ? OptionalDouble.empty() : begun.split(),
-                sigma,
+                new Squint(begun.squint().way(), sigma),
                 massesFollow.isSelected() ? OptionalInt.empty() : OptionalInt.of(masses.getValue()));
     }
 

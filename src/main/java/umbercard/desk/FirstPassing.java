@@ -15,15 +15,13 @@ import umbercard.model.Study;
 import umbercard.model.Thumbnail;
 import umbercard.photo.FirstPass;
 import umbercard.photo.FramedView;
-import umbercard.photo.Values;
 import umbercard.picture.Picture;
-import umbercard.picture.ValueField;
 import umbercard.words.Message;
 import umbercard.words.Words;
 
 /**
- * Traces the squinted reference into a new thumbnail: asks how, shows on the card what would come of it while the rules move,
- * and adds it as one edit. All tracing is done in the background.
+ * Traces the reference, as the card shows it framed, into a new thumbnail: asks how, shows on the card what would come of it
+ * while the rules move, and adds it as one edit. All tracing is done in the background.
  */
 final class FirstPassing {
     private final Session session;
@@ -47,22 +45,22 @@ final class FirstPassing {
 
     private record Answer(Question question, FirstPass.Traced traced) {}
 
-    /** The field framed last; framing takes longer than tracing. Used by any thread. */
+    /** The picture framed last; framing takes longer than tracing. Used by any thread. */
     private static final class Framed {
         private Optional<Question> of = Optional.empty();
-        private Optional<ValueField> field = Optional.empty();
+        private Optional<Picture> picture = Optional.empty();
 
-        synchronized ValueField of(Question question) {
+        synchronized Picture of(Question question) {
             boolean same = of.filter(last -> last.photograph() == question.photograph()
                             && last.frame().equals(question.frame())
                             && last.ratio() == question.ratio())
                     .isPresent();
             if (!same) {
-                field = Optional.of(Values.of(
-                        FramedView.of(question.photograph(), question.frame(), question.ratio(), FirstPass.HEIGHT)));
+                picture = Optional.of(
+                        FramedView.of(question.photograph(), question.frame(), question.ratio(), FirstPass.HEIGHT));
                 of = Optional.of(question);
             }
-            return field.orElseThrow();
+            return picture.orElseThrow();
         }
     }
 
@@ -74,7 +72,9 @@ final class FirstPassing {
             return;
         }
         Picture photograph = session.photograph().get();
-        Frame frame = study.reference().get().frame();
+        Optional<Thumbnail> shown = study.thumbnail(session.shown());
+        Frame frame =
+                shown.flatMap(Thumbnail::frame).orElse(study.reference().get().frame());
         FirstPassForm form =
                 new FirstPassForm(FirstPass.Wish.following(study.reference().get()));
         Live live = new Live(form);
@@ -84,15 +84,15 @@ final class FirstPassing {
         boolean kept = asking.confirmed();
         live.end();
         if (kept) {
-            keep(new Question(photograph, frame, study.ratio(), form.wish()), live.last);
+            keep(new Question(photograph, frame, study.ratio(), form.wish()), live.last, shown);
         }
         session.preview(Optional.empty());
     }
 
     /** Adds what is on the card by now, or traces it first where the rules were moved a moment ago. */
-    private void keep(Question question, Optional<Answer> known) {
+    private void keep(Question question, Optional<Answer> known, Optional<Thumbnail> like) {
         if (known.filter(answer -> answer.question().equals(question)).isPresent()) {
-            add(known.get().traced());
+            add(known.get().traced(), like);
             return;
         }
         long opening = session.opening();
@@ -101,17 +101,17 @@ final class FirstPassing {
                 task -> FirstPass.trace(framed.of(question), question.ratio(), question.wish(), task::stopped),
                 traced -> {
                     if (session.opening() == opening) {
-                        add(traced);
+                        add(traced, like);
                     }
                 },
                 telling::failed);
     }
 
-    private void add(FirstPass.Traced traced) {
+    private void add(FirstPass.Traced traced, Optional<Thumbnail> like) {
         String id = session.study().newId("t");
         session.edit(new Edit(
                 Message.of("desk.first-pass.done"),
-                study -> traced.addedTo(study, id, study.freeName(Words.say("desk.first-pass.name")))));
+                study -> traced.addedTo(study, like, id, study.freeName(Words.say("desk.first-pass.name")))));
         session.show(id);
     }
 

@@ -1,14 +1,9 @@
 package umbercard.desk;
 
-import com.formdev.flatlaf.util.UIScale;
-import java.awt.Color;
-import java.awt.Component;
-import java.awt.Graphics;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.Optional;
 import java.util.function.Supplier;
-import javax.swing.Icon;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
@@ -17,7 +12,7 @@ import umbercard.color.Lab;
 import umbercard.color.MunsellValue;
 import umbercard.desk.canvas.NotanCard;
 import umbercard.desk.canvas.UnderPointer;
-import umbercard.desk.theme.Theme;
+import umbercard.desk.theme.Swatch;
 import umbercard.desk.theme.WordButton;
 import umbercard.model.Keyed;
 import umbercard.words.Message;
@@ -118,31 +113,8 @@ final class PointerLine extends JPanel {
     }
 
     private void show(String words, Optional<Lab> color) {
-        line.setIcon(color.map(Patch::new).orElse(null));
+        line.setIcon(color.map(Swatch::new).orElse(null));
         line.setText(words.isEmpty() ? " " : words);
         line.setToolTipText(words.isEmpty() ? null : words);
-    }
-
-    /** A patch of a color. */
-    private record Patch(Lab color) implements Icon {
-        private static final int SIDE = 12;
-
-        @Override
-        public void paintIcon(Component component, Graphics g, int x, int y) {
-            g.setColor(new Color(color.srgb()));
-            g.fillRect(x, y, getIconWidth(), getIconHeight());
-            g.setColor(Theme.color("Umbercard.edge"));
-            g.drawRect(x, y, getIconWidth() - 1, getIconHeight() - 1);
-        }
-
-        @Override
-        public int getIconWidth() {
-            return UIScale.scale(SIDE);
-        }
-
-        @Override
-        public int getIconHeight() {
-            return UIScale.scale(SIDE);
-        }
     }
 }

@@ -1,5 +1,7 @@
 package umbercard.photo;
 
+import umbercard.model.Squint;
+import umbercard.picture.Picture;
 import umbercard.picture.ValueField;
 
 /**
@@ -19,6 +21,20 @@ final class CoarseSquint {
     private static final double WORTH_IT = 1.3;
 
     private CoarseSquint() {}
+
+    /**
+     * A framed picture's light and dark as it is squinted at; it spans the same frame. Kept edges are finer than their blur:
+     * they are taken as {@link SquintPyramid} has them, on as many samples as there may be.
+     *
+     * @param ratio the frame's exact width divided by its height
+     */
+    static ValueField of(Picture framed, double ratio, Squint squint) {
+        double sigma = squint.sigma() * Math.hypot(ratio, 1) * framed.height();
+        return switch (SquintWay.of(squint)) {
+            case GAUSSIAN -> of(Values.of(framed), sigma);
+            case KEEPING_EDGES -> of(new SquintPyramid(framed).values(SquintWay.KEEPING_EDGES, sigma), 0);
+        };
+    }
 
     /**
      * The blurred field; it spans the same frame.

@@ -3,6 +3,7 @@ package umbercard.photo;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.concurrent.CancellationException;
@@ -11,15 +12,17 @@ import java.util.function.DoubleUnaryOperator;
 import umbercard.kernel.EventThread;
 import umbercard.model.Mark;
 import umbercard.model.Reference;
+import umbercard.model.Squint;
 import umbercard.model.Study;
 import umbercard.model.Thumbnail;
 import umbercard.model.edit.Edits;
+import umbercard.picture.Picture;
 import umbercard.picture.ValueField;
 
 /**
- * Traces the big shapes of a squinted reference into marks that a painter can edit. The framed field is blurred and split
- * into two values; small masses give in to what surrounds them; what is left is outlined by marching squares on the blurred
- * field and fitted with smooth curves. The same field and wish give the same marks on every machine.
+ * Traces the big shapes of a squinted reference into marks that a painter can edit. The framed picture is squinted at and split
+ * into two values; small masses give in to what surrounds them; what is left is outlined by marching squares on the squinted
+ * field and fitted with smooth curves. The same picture and wish give the same marks on every machine.
  */
 public final class FirstPass {
     /** A good height for the framed field, in pixels: finer ones give the same big shapes more slowly. */
@@ -48,12 +51,14 @@ public final class FirstPass {
      *
      * @param darkShare the share of the frame that the marks shall leave dark, 0..1; empty follows the split
      * @param split the Munsell value below which the field goes dark, 0..10; empty takes Otsu's, unless a share is wished
-     * @param squintSigma the blur's standard deviation as a share of the frame's diagonal, 0..0.5
+     * @param squint how the framed picture is squinted at before it is traced
      * @param masses how many masses of dark and light together, 2 or more; empty takes what there is, the largest {@link
      *     #MASSES} at most
      */
-    public record Wish(OptionalDouble darkShare, OptionalDouble split, double squintSigma, OptionalInt masses) {
+    public record Wish(OptionalDouble darkShare, OptionalDouble split, Squint squint, OptionalInt masses) {
+        /** The usual blur, as a share of the frame's diagonal. */
         public static final double SQUINT = 0.015;
+
         public static final int MASSES = 7;
 
         public Wish {
@@ -66,8 +71,8 @@ public final class FirstPass {
             if (split.isPresent() && !(split.getAsDouble() >= 0 && split.getAsDouble() <= 10)) {
                 throw new IllegalArgumentException("a split is a value of 0 to 10: " + split.getAsDouble());
             }
-            if (!(squintSigma >= 0 && squintSigma <= 0.5) || masses.orElse(MASSES) < 2) {
-                throw new IllegalArgumentException("no such first pass: sigma " + squintSigma + ", " + masses);
+            if (masses.orElse(MASSES) < 2) {
+                throw new IllegalArgumentException("there are 2 masses or more: " + masses);
             }
         }
 
@@ -77,23 +82,27 @@ public final class FirstPass {
 
         /** The split that parts the values best, the usual squint, the largest masses. */
         public static Wish usual() {
-            return new Wish(OptionalDouble.empty(), OptionalDouble.empty(), SQUINT, OptionalInt.empty());
+            return new Wish(
+                    OptionalDouble.empty(), OptionalDouble.empty(), Squint.gaussian(SQUINT), OptionalInt.empty());
         }
 
-        /** The squint and the split of a study's reference; the usual squint where it is not squinted at. */
+        /** The squint and the split of a study's reference; the usual sigma where it is not squinted at. */
         public static Wish following(Reference reference) {
-            double own = reference.squint().sigma();
-            return new Wish(OptionalDouble.empty(), reference.split(), own > 0 ? own : SQUINT, OptionalInt.empty());
+            Squint own = reference.squint();
+            Squint squint = own.sigma() > 0 ? own : new Squint(own.way(), SQUINT);
+            return new Wish(OptionalDouble.empty(), reference.split(), squint, OptionalInt.empty());
         }
 
         /** As {@link #usual()}, with a share of dark. */
         public static Wish share(double darkShare) {
-            return new Wish(OptionalDouble.of(darkShare), OptionalDouble.empty(), SQUINT, OptionalInt.empty());
+            return new Wish(
+                    OptionalDouble.of(darkShare), OptionalDouble.empty(), Squint.gaussian(SQUINT), OptionalInt.empty());
         }
 
         /** As {@link #usual()}, split at a Munsell value. */
         public static Wish split(double split) {
-            return new Wish(OptionalDouble.empty(), OptionalDouble.of(split), SQUINT, OptionalInt.empty());
+            return new Wish(
+                    OptionalDouble.empty(), OptionalDouble.of(split), Squint.gaussian(SQUINT), OptionalInt.empty());
         }
     }
 
@@ -113,44 +122,42 @@ public final class FirstPass {
         }
 
         /**
-         * The study with these marks as a further thumbnail; the marks get ids of their own in the study, and the
-         * chosen thumbnail's lines and focus come along where it frames the photograph alike. It becomes the
+         * The study with these marks as a further thumbnail; the marks get ids of their own in the study. It becomes the
          * chosen one if the chosen one has no marks: a bare card is not what anyone will paint.
+         *
+         * @param like what frames the photograph as it was traced: its own frame, if it has one, its lines and its focus
+         *     come along; empty brings nothing along
          */
-        public Study addedTo(Study study, String id, String name) {
+        public Study addedTo(Study study, Optional<Thumbnail> like, String id, String name) {
             boolean bare = study.chosenThumbnail().map(t -> t.marks().isEmpty()).orElse(true);
-            Study longer = Edits.addThumbnail(
-                            lined(study, Thumbnail.empty(id, name).withGround(ground)))
-                    .apply(study);
+            Study longer = Edits.addThumbnail(framed(like, id, name)).apply(study);
             for (Mark mark : marks) {
                 longer = Edits.addMark(id, mark.withId(longer.newId("m"))).apply(longer);
             }
             return bare ? Edits.choose(id).apply(longer) : longer;
         }
 
-        /** With the lines and the focus of the chosen thumbnail, if that one frames the photograph alike. */
-        private static Thumbnail lined(Study study, Thumbnail traced) {
-            return study.chosenThumbnail()
-                    .filter(chosen -> chosen.frame().isEmpty())
-                    .map(chosen -> traced.withHorizon(chosen.horizon())
-                            .withLandEdge(chosen.landEdge())
-                            .withWaterline(chosen.waterline())
-                            .withFocus(chosen.focus()))
-                    .orElse(traced);
+        private Thumbnail framed(Optional<Thumbnail> like, String id, String name) {
+            Thumbnail empty = Thumbnail.empty(id, name).withGround(ground);
+            return like.map(other -> empty.withFrame(other.frame())
+                            .withHorizon(other.horizon())
+                            .withLandEdge(other.landEdge())
+                            .withWaterline(other.waterline())
+                            .withFocus(other.focus()))
+                    .orElse(empty);
         }
     }
 
-    private FirstPass(ValueField framed, double ratio, Wish wish, BooleanSupplier stopped) {
+    private FirstPass(ValueField squinted, double ratio, Wish wish, BooleanSupplier stopped) {
+        this.blurred = squinted;
         this.wish = wish;
         this.ratio = ratio;
-        double sigma = wish.squintSigma() * Math.hypot(ratio, 1);
-        blurred = CoarseSquint.of(framed, sigma * framed.height());
-        tracer = new Tracer(blurred, ratio, sigma, stopped);
+        tracer = new Tracer(squinted, ratio, wish.squint().sigma() * Math.hypot(ratio, 1), stopped);
     }
 
-    /** {@link #trace(ValueField, double, Wish, BooleanSupplier)} in a frame of the field's own proportions. */
-    public static Traced trace(ValueField framed, Wish wish, BooleanSupplier stopped) {
-        return trace(framed, (double) framed.width() / framed.height(), wish, stopped);
+    /** {@link #trace(Picture, double, Wish, BooleanSupplier)} in a frame of the picture's own proportions. */
+    public static Traced trace(Picture framed, Wish wish, BooleanSupplier stopped) {
+        return trace(framed, framed.ratio(), wish, stopped);
     }
 
     /**
@@ -160,21 +167,26 @@ public final class FirstPass {
      * #MASSES_REACH} comes to it. A wished split stays, and the masses are what there is at it, the wished number at most.
      *
      * @param framed the reference within the frame, {@link #HEIGHT} rows or so
-     * @param ratio the frame's exact width divided by its height: the field spans it, rounded to whole pixels
+     * @param ratio the frame's exact width divided by its height: the picture spans it, rounded to whole pixels
      * @param stopped asked now and then whether to give up
      * @throws CancellationException once {@code stopped} says so
      * @throws IllegalStateException on the event thread
      */
-    public static Traced trace(ValueField framed, double ratio, Wish wish, BooleanSupplier stopped) {
+    public static Traced trace(Picture framed, double ratio, Wish wish, BooleanSupplier stopped) {
         EventThread.refuse("tracing a photograph");
-        FirstPass pass = new FirstPass(framed, ratio, wish, stopped);
+        return trace(CoarseSquint.of(framed, ratio, wish.squint()), ratio, wish, stopped);
+    }
+
+    /** The same of what has been squinted at as wished. */
+    static Traced trace(ValueField squinted, double ratio, Wish wish, BooleanSupplier stopped) {
+        FirstPass pass = new FirstPass(squinted, ratio, wish, stopped);
         if (wish.darkShare().isPresent()) {
             return pass.toShare(wish.darkShare().getAsDouble());
         }
         if (wish.split().isPresent()) {
             return pass.tracer.trace(wish.split().getAsDouble(), pass.limits(wish.most(), 1));
         }
-        double best = Values.otsu(pass.blurred);
+        double best = Values.otsu(squinted);
         return wish.masses().isPresent()
                 ? pass.toMasses(wish.most(), best)
                 : pass.tracer.trace(best, pass.limits(wish.most(), 1));

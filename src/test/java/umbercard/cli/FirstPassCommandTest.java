@@ -8,13 +8,18 @@ import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import umbercard.geometry.Eye;
 import umbercard.geometry.Masses;
 import umbercard.geometry.Outline;
+import umbercard.geometry.Point;
+import umbercard.model.Frame;
+import umbercard.model.Level;
 import umbercard.model.Mark;
+import umbercard.model.Squint;
 import umbercard.model.Study;
 import umbercard.model.Thumbnail;
 import umbercard.model.edit.Edits;
@@ -153,6 +158,50 @@ class FirstPassCommandTest {
         StudyFile.write(Edits.choose("t1").andThen(Edits.addMark("t1", hand)).apply(study()), file);
         Calls.run("first-pass", file);
         assertThat(study().chosenThumbnail().orElseThrow().name()).isEqualTo("first");
+    }
+
+    @Test
+    void squintsTheWayTheStudyDoes() throws IOException {
+        Calls.run("first-pass", file, "--squint", "3%", "--split", "4", "--name", "soft");
+        Study soft = study();
+        StudyFile.write(
+                soft.withReference(soft.reference().map(r -> r.withSquint(new Squint("keeping-edges", 0)))), file);
+        Calls.run("first-pass", file, "--squint", "3%", "--split", "4", "--name", "edges");
+        List<Thumbnail> thumbnails = study().thumbnails();
+        assertThat(thumbnails.get(2).marks())
+                .isNotEmpty()
+                .extracting(Mark::outline)
+                .isNotEqualTo(
+                        thumbnails.get(1).marks().stream().map(Mark::outline).toList());
+    }
+
+    @Test
+    void takesTheFrameOfTheThumbnailNamed() throws IOException {
+        // The sky alone: nothing dark but what lies above the ridge at 260 of 600.
+        Frame sky = new Frame(new Point(0.5, 0.2), 0.3, 0, false);
+        Thumbnail own =
+                Thumbnail.empty("t9", "sky").withFrame(Optional.of(sky)).withHorizon(Optional.of(Level.at(0.9)));
+        StudyFile.write(Edits.addThumbnail(own).apply(study()), file);
+        Calls.run("first-pass", file, "--split", "6", "--thumbnail", "sky", "--name", "of the sky");
+        Calls.run("first-pass", file, "--split", "6", "--name", "of all");
+        List<Thumbnail> thumbnails = study().thumbnails();
+        assertThat(thumbnails.get(2).frame()).contains(sky);
+        assertThat(thumbnails.get(2).horizon()).contains(Level.at(0.9));
+        assertThat(dark(thumbnails.get(2))).isZero();
+        assertThat(thumbnails.get(3).frame()).isEmpty();
+        assertThat(dark(thumbnails.get(3))).isGreaterThan(0.2);
+    }
+
+    @Test
+    void aThumbnailThatIsNotThereIsRefused() throws IOException {
+        Calls.Result refused = Calls.run("first-pass", file, "--thumbnail", "dusk");
+        assertThat(refused.code()).isEqualTo(1);
+        assertThat(refused.errLines())
+                .singleElement()
+                .asString()
+                .contains("\"dusk\"")
+                .contains("first");
+        assertThat(study().thumbnails()).hasSize(1);
     }
 
     @Test

@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.awt.EventQueue;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import javax.swing.JFrame;
 import javax.swing.JLabel;
 import org.assertj.swing.finder.WindowFinder;
@@ -13,8 +15,10 @@ import org.assertj.swing.fixture.DialogFixture;
 import org.junit.jupiter.api.Test;
 import umbercard.desk.session.Session;
 import umbercard.desk.work.Background;
+import umbercard.geometry.Point;
 import umbercard.model.Frame;
 import umbercard.model.Reference;
+import umbercard.model.Squint;
 import umbercard.model.Study;
 import umbercard.model.Surface;
 import umbercard.model.Thumbnail;
@@ -93,6 +97,32 @@ class FirstPassingIT extends OnDesk {
         assertThat(ask(this::darkSeen)).isCloseTo(0.7, within(0.01));
         act(session::undo);
         assertThat(ask(() -> session.study().thumbnails())).isEmpty();
+    }
+
+    @Test
+    void tracesWithinTheFrameOfTheThumbnailOnTheCardAndKeepsIt() {
+        // The lower third alone: the photograph's median, row 90 of 180, lies above it.
+        Frame low = new Frame(new Point(0.5, 0.8), 0.3, 0, false);
+        act(() -> {
+            Study study = session.study();
+            session.open(
+                    study.withReference(study.reference()
+                                    .map(r -> r.withSquint(new Squint("keeping-edges", 0.01))
+                                            .withSplit(OptionalDouble.of(5))))
+                            .withThumbnails(List.of(
+                                    Thumbnail.empty("t1", "all"),
+                                    Thumbnail.empty("t2", "low").withFrame(Optional.of(low))))
+                            .withChosen(Optional.of("t1")),
+                    Optional.empty());
+            session.photograph(Optional.of(darkBelow()));
+            session.show("t2");
+        });
+        DialogFixture asked = asked();
+        until("all is dark, as in the lower third", () -> darkSeen() > 0.999);
+        asked.button("yes").click();
+        until("it is there", () -> session.study().thumbnails().size() == 3);
+        assertThat(ask(() -> session.study().thumbnails().get(2).frame())).contains(low);
+        assertThat(ask(this::darkSeen)).isGreaterThan(0.999);
     }
 
     @Test

@@ -98,7 +98,7 @@ class ReferenceRulesIT extends AtDesk {
         assertThat(line()).matches("Here the photograph is [a-z -]+, of value \\d\\.\\d, the notan (dark|light)\\.");
         Component disk = robot().finder().findByName(desk(), "sample-disk");
         robot().click(disk, MouseButton.LEFT_BUTTON);
-        assertThat(window().button("sample-disk").text()).isEqualTo("broad disk");
+        assertThat(window().button("sample-disk").text()).isEqualTo("over a broad disk");
         assertThat(line()).doesNotContain("Here");
     }
 

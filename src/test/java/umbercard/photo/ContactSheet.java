@@ -41,10 +41,10 @@ final class ContactSheet {
     FirstPass.Traced add(String name, Picture photograph, FirstPass.Wish wish) {
         double ratio = 4.0 / 3;
         Frame frame = Frame.largest(photograph.ratio(), ratio);
-        ValueField field = Values.of(FramedView.of(photograph, frame, ratio, FirstPass.HEIGHT));
-        FirstPass.Traced traced = FirstPass.trace(field, ratio, wish, () -> false);
-        double sigma = wish.squintSigma() * Math.hypot(ratio, 1) * height;
-        ValueField squint = Squinter.squint(Values.of(FramedView.of(photograph, frame, ratio, height)), sigma);
+        FirstPass.Traced traced =
+                FirstPass.trace(FramedView.of(photograph, frame, ratio, FirstPass.HEIGHT), ratio, wish, () -> false);
+        ValueField squint = new SquintPyramid(FramedView.of(photograph, frame, ratio, height))
+                .values(SquintWay.of(wish.squint()), wish.squint().sigma() * Math.hypot(ratio, 1) * height);
         int width = (int) Math.round(ratio * height);
         BufferedImage row = new BufferedImage(4 * width + 5 * GAP, height + WORDS + GAP, BufferedImage.TYPE_INT_RGB);
         Graphics2D pen = row.createGraphics();

@@ -23,7 +23,9 @@ import umbercard.color.MunsellValue;
 import umbercard.geometry.Eye;
 import umbercard.geometry.Point;
 import umbercard.geometry.Region;
+import umbercard.model.Frame;
 import umbercard.model.Mark;
+import umbercard.model.Squint;
 import umbercard.model.Thumbnail;
 import umbercard.notan.Design;
 import umbercard.notan.Fold;
@@ -37,7 +39,7 @@ class FirstPassOfVistasTest {
     private static final double RATIO = 4.0 / 3;
 
     private static Map<String, Picture> vistas = Map.of();
-    private static final Map<String, ValueField> FIELDS = new HashMap<>();
+    private static final Map<String, Picture> FRAMED = new HashMap<>();
     private static final ContactSheet SHEET = new ContactSheet(240, false);
 
     @BeforeAll
@@ -59,8 +61,13 @@ class FirstPassOfVistasTest {
         return vistas.get(name);
     }
 
-    private static ValueField field(String name) {
-        return FIELDS.computeIfAbsent(name, it -> CoarseSquint.averaged(Values.of(vista(it)), 640, 480));
+    private static Picture framed(String name) {
+        Frame all = Frame.largest(RATIO, RATIO);
+        return FRAMED.computeIfAbsent(name, it -> FramedView.of(vista(it), all, RATIO, FirstPass.HEIGHT));
+    }
+
+    private static Squint squint(SquintWay way, double sigma) {
+        return new Squint(way.key(), sigma);
     }
 
     private static Design fold(Traced traced) {
@@ -90,18 +97,60 @@ class FirstPassOfVistasTest {
     @ParameterizedTest
     @MethodSource("names")
     void leavesTheShareThatTheRasterHasWithoutTheDroppedPieces(String name) {
-        for (double sigma : new double[] {0.004, 0.015}) {
-            Traced traced = FirstPass.trace(
-                    field(name),
-                    RATIO,
-                    new Wish(OptionalDouble.empty(), OptionalDouble.empty(), sigma, OptionalInt.empty()),
-                    () -> false);
-            Design design = fold(traced);
-            assertThat(design.darkShare()).isCloseTo(traced.darkShare(), within(1e-5));
-            assertThat(design.darkShare())
-                    .as("sigma %s", sigma)
-                    .isCloseTo(rasterShare(field(name), sigma, traced.split(), design), within(0.003));
+        for (SquintWay way : SquintWay.values()) {
+            for (double sigma : new double[] {0.004, 0.015}) {
+                Wish wish = new Wish(
+                        OptionalDouble.empty(), OptionalDouble.empty(), squint(way, sigma), OptionalInt.empty());
+                Traced traced = FirstPass.trace(framed(name), RATIO, wish, () -> false);
+                Design design = fold(traced);
+                assertThat(design.darkShare()).isCloseTo(traced.darkShare(), within(1e-5));
+                assertThat(design.darkShare())
+                        .as("%s, sigma %s", way, sigma)
+                        .isCloseTo(
+                                rasterShare(squinted(framed(name), way, sigma), traced.split(), design), within(0.003));
+            }
         }
+    }
+
+    @ParameterizedTest
+    @MethodSource("names")
+    void keptEdgesGiveTheSameMarksEachTime(String name) {
+        Wish wish = new Wish(
+                OptionalDouble.of(0.5),
+                OptionalDouble.empty(),
+                squint(SquintWay.KEEPING_EDGES, 0.015),
+                OptionalInt.of(5));
+        Picture copy = new Picture(
+                framed(name).width(),
+                framed(name).height(),
+                framed(name).pixels().clone());
+        Traced traced = FirstPass.trace(framed(name), RATIO, wish, () -> false);
+        assertThat(traced.marks()).isNotEmpty();
+        assertThat(FirstPass.trace(copy, RATIO, wish, () -> false)).isEqualTo(traced);
+    }
+
+    /** A hard disk that a soft squint makes smaller, where the split lies near its dark, keeps its size about. */
+    @Test
+    void keptEdgesStayAboutWhereTheyAre() {
+        double radius = 0.2;
+        int[] pixels = new int[800 * 600];
+        for (int i = 0; i < pixels.length; i++) {
+            double right = (i % 800 + 0.5) / 600 - RATIO / 2;
+            double down = (i / 800 + 0.5) / 600 - 0.5;
+            pixels[i] = Math.hypot(right, down) < radius ? 0x303030 : 0xf0f0f0;
+        }
+        Picture disk = new Picture(800, 600, pixels);
+        double share = Math.PI * radius * radius / RATIO;
+        Wish soft = new Wish(
+                OptionalDouble.empty(), OptionalDouble.of(3.2), squint(SquintWay.GAUSSIAN, 0.03), OptionalInt.empty());
+        Wish kept =
+                new Wish(soft.darkShare(), soft.split(), squint(SquintWay.KEEPING_EDGES, 0.03), OptionalInt.empty());
+        double keptOff =
+                Math.abs(FirstPass.trace(disk, RATIO, kept, () -> false).darkShare() - share);
+        double softOff =
+                Math.abs(FirstPass.trace(disk, RATIO, soft, () -> false).darkShare() - share);
+        assertThat(softOff).isGreaterThan(0.02);
+        assertThat(keptOff).isLessThan(softOff / 3);
     }
 
     @ParameterizedTest
@@ -109,9 +158,13 @@ class FirstPassOfVistasTest {
     void comesToAWishedShareWhateverTheMasses(String name) {
         for (double share : new double[] {0.25, 2.0 / 3}) {
             Traced traced = FirstPass.trace(
-                    field(name),
+                    framed(name),
                     RATIO,
-                    new Wish(OptionalDouble.of(share), OptionalDouble.empty(), 0.015, OptionalInt.of(3)),
+                    new Wish(
+                            OptionalDouble.of(share),
+                            OptionalDouble.empty(),
+                            Squint.gaussian(0.015),
+                            OptionalInt.of(3)),
                     () -> false);
             assertThat(fold(traced).darkShare()).isCloseTo(share, within(0.003));
             assertThat(masses(traced)).isEqualTo(traced.masses());
@@ -122,9 +175,9 @@ class FirstPassOfVistasTest {
     @MethodSource("names")
     void nestsMarksWithoutACrossing(String name) {
         Traced traced = FirstPass.trace(
-                field(name),
+                framed(name),
                 RATIO,
-                new Wish(OptionalDouble.empty(), OptionalDouble.empty(), 0.006, OptionalInt.of(40)),
+                new Wish(OptionalDouble.empty(), OptionalDouble.empty(), Squint.gaussian(0.006), OptionalInt.of(40)),
                 () -> false);
         List<Region> regions =
                 traced.marks().stream().map(Mark::outline).map(Region::of).toList();
@@ -143,40 +196,51 @@ class FirstPassOfVistasTest {
     void comesToANumberOfMassesWhereTheSplitIsFree() {
         for (int masses : new int[] {3, 5}) {
             Traced traced = FirstPass.trace(
-                    field("backlit"),
+                    framed("backlit"),
                     RATIO,
-                    new Wish(OptionalDouble.empty(), OptionalDouble.empty(), 0.01, OptionalInt.of(masses)),
+                    new Wish(
+                            OptionalDouble.empty(),
+                            OptionalDouble.empty(),
+                            Squint.gaussian(0.01),
+                            OptionalInt.of(masses)),
                     () -> false);
             assertThat(traced.masses()).isEqualTo(masses);
         }
     }
 
+    /** What is split into pixels: soft, by boxes at full size, which share nothing with what is traced. */
+    private static ValueField squinted(Picture framed, SquintWay way, double sigma) {
+        double pixels = sigma * Math.hypot(RATIO, 1) * framed.height();
+        return switch (way) {
+            case GAUSSIAN -> Squinter.squint(Values.of(framed), pixels);
+            case KEEPING_EDGES -> new SquintPyramid(framed).values(way, pixels);
+        };
+    }
+
     /** The share of dark pixels once each connected piece of the split that the design shows otherwise is turned over. */
-    private static double rasterShare(ValueField field, double sigma, double split, Design design) {
-        double pixels = sigma * Math.hypot(RATIO, 1) * field.height();
-        ValueField blurred = Squinter.squint(field, pixels);
-        boolean[] dark = new boolean[blurred.luminance().length];
+    private static double rasterShare(ValueField squinted, double split, Design design) {
+        boolean[] dark = new boolean[squinted.luminance().length];
         double border = MunsellValue.luminance(split);
         for (int i = 0; i < dark.length; i++) {
-            dark[i] = blurred.luminance()[i] < border;
+            dark[i] = squinted.luminance()[i] < border;
         }
         boolean[] seen = new boolean[dark.length];
         int count = 0;
         for (int i = 0; i < dark.length; i++) {
             if (!seen[i]) {
-                List<Integer> piece = piece(dark, seen, i, field.width());
-                count += isShownDark(piece, field, design) ? piece.size() : 0;
+                List<Integer> piece = piece(dark, seen, i, squinted.width());
+                count += isShownDark(piece, squinted, design) ? piece.size() : 0;
             }
         }
         return (double) count / dark.length;
     }
 
-    private static boolean isShownDark(List<Integer> piece, ValueField field, Design design) {
+    private static boolean isShownDark(List<Integer> piece, ValueField squinted, Design design) {
         int dark = 0;
         int all = 0;
         for (int i = 0; i < piece.size(); i += Math.max(1, piece.size() / 400)) {
-            double x = (piece.get(i) % field.width() + 0.5) / field.height();
-            double y = ((double) (piece.get(i) / field.width()) + 0.5) / field.height();
+            double x = (piece.get(i) % squinted.width() + 0.5) / squinted.height();
+            double y = ((double) (piece.get(i) / squinted.width()) + 0.5) / squinted.height();
             dark += design.dark().contains(new Point(x, y)) ? 1 : 0;
             all++;
         }

@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.BooleanSupplier;
 import java.util.function.DoubleBinaryOperator;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -26,6 +27,7 @@ import umbercard.geometry.Node;
 import umbercard.geometry.Outline;
 import umbercard.geometry.Point;
 import umbercard.model.Mark;
+import umbercard.model.Squint;
 import umbercard.model.Thumbnail;
 import umbercard.notan.Design;
 import umbercard.notan.Fold;
@@ -58,7 +60,7 @@ class FirstPassTest {
         double ratio = 11.5 / 8.5;
         ValueField field = Fields.of(
                 (int) Math.round(200 * ratio), 200, (x, y) -> dark(y - 0.6 - 0.06 * Math.sin(5 * x) - 0.02 * x));
-        Traced traced = FirstPass.trace(field, ratio, sharp(), () -> false);
+        Traced traced = trace(field, ratio, sharp(), () -> false);
         List<Point> places =
                 traced.marks().get(0).outline().nodes().stream().map(Node::at).toList();
         assertThat(traced.marks()).hasSize(1);
@@ -104,7 +106,8 @@ class FirstPassTest {
             double radius = 0.05 + 0.012 * (column + 4 * row);
             return radius - Math.hypot(x - 0.1875 - 0.375 * column, y - 0.25 - 0.5 * row);
         });
-        Traced traced = trace(field, new Wish(OptionalDouble.empty(), EDGE, 0.002, OptionalInt.of(masses)));
+        Traced traced =
+                trace(field, new Wish(OptionalDouble.empty(), EDGE, Squint.gaussian(0.002), OptionalInt.of(masses)));
         assertThat(traced.marks()).hasSize(masses - 1);
         double area = 0;
         for (int i = 7; i > 8 - masses; i--) {
@@ -120,7 +123,8 @@ class FirstPassTest {
         double large = Math.sqrt(0.005 * RATIO / Math.PI);
         ValueField field =
                 soft((x, y) -> Math.max(small - Math.hypot(x - 0.4, y - 0.5), large - Math.hypot(x - 1.1, y - 0.5)));
-        Traced traced = trace(field, new Wish(OptionalDouble.empty(), EDGE, 0.001, OptionalInt.of(100)));
+        Traced traced =
+                trace(field, new Wish(OptionalDouble.empty(), EDGE, Squint.gaussian(0.001), OptionalInt.of(100)));
         assertThat(traced.marks()).hasSize(1);
         assertThat(traced.darkShare()).isCloseTo(0.005, within(5e-4));
     }
@@ -140,8 +144,9 @@ class FirstPassTest {
     @Property(tries = 12, seed = "21")
     void agreesWithTheSplitField(@ForAll @IntRange(max = 100_000) int seed) {
         ValueField field = Fields.smooth(240, 160, seed);
-        Traced traced =
-                trace(field, new Wish(OptionalDouble.empty(), OptionalDouble.empty(), 0.004, OptionalInt.of(40)));
+        Traced traced = trace(
+                field,
+                new Wish(OptionalDouble.empty(), OptionalDouble.empty(), Squint.gaussian(0.004), OptionalInt.of(40)));
         Design design = fold(traced, RATIO);
         double border = MunsellValue.luminance(traced.split());
         int agree = 0;
@@ -176,8 +181,9 @@ class FirstPassTest {
             }
             return 0.9 - 0.85 * Math.min(1, dark);
         });
-        Traced traced =
-                trace(field, new Wish(OptionalDouble.of(0.16), OptionalDouble.empty(), 0.002, OptionalInt.of(2)));
+        Traced traced = trace(
+                field,
+                new Wish(OptionalDouble.of(0.16), OptionalDouble.empty(), Squint.gaussian(0.002), OptionalInt.of(2)));
         assertThat(traced.marks()).hasSize(1);
         assertThat(traced.darkShare()).isCloseTo(0.16, within(0.005));
     }
@@ -193,7 +199,11 @@ class FirstPassTest {
         });
         Traced traced = trace(
                 field,
-                new Wish(OptionalDouble.empty(), OptionalDouble.of(10 * Math.sqrt(share)), 0.006, OptionalInt.of(60)));
+                new Wish(
+                        OptionalDouble.empty(),
+                        OptionalDouble.of(10 * Math.sqrt(share)),
+                        Squint.gaussian(0.006),
+                        OptionalInt.of(60)));
         for (Mark mark : traced.marks()) {
             List<Point> fine = polygon(mark.outline(), 24);
             assertThat(fine).allSatisfy(place -> {
@@ -207,7 +217,8 @@ class FirstPassTest {
     @Test
     void splitsWhereItIsTold() {
         ValueField field = Fields.of(150, 100, (x, y) -> MunsellValue.luminance(10 * x / RATIO));
-        Traced traced = trace(field, new Wish(OptionalDouble.empty(), OptionalDouble.of(3), 0, OptionalInt.empty()));
+        Traced traced = trace(
+                field, new Wish(OptionalDouble.empty(), OptionalDouble.of(3), Squint.gaussian(0), OptionalInt.empty()));
         assertThat(traced.split()).isEqualTo(3);
         assertThat(traced.darkShare()).isCloseTo(0.3, within(0.002));
     }
@@ -235,7 +246,7 @@ class FirstPassTest {
     void givesUpWhenStopped() {
         AtomicInteger asked = new AtomicInteger();
         ValueField field = Fields.smooth(200, 140, 78);
-        assertThatThrownBy(() -> FirstPass.trace(field, Wish.share(0.4), () -> asked.incrementAndGet() > 1))
+        assertThatThrownBy(() -> trace(field, RATIO, Wish.share(0.4), () -> asked.incrementAndGet() > 1))
                 .isInstanceOf(CancellationException.class);
         assertThat(asked).hasValue(2);
     }
@@ -244,7 +255,9 @@ class FirstPassTest {
     void refusesTheEventThread() throws InterruptedException {
         List<Throwable> thrown = new ArrayList<>();
         Thread thread = new Thread(
-                () -> thrown.add(catchThrowable(() -> trace(Fields.noise(4, 4, 1), Wish.usual()))), "AWT-EventQueue-0");
+                () -> thrown.add(catchThrowable(
+                        () -> FirstPass.trace(Values.gray(Fields.noise(4, 4, 1)), Wish.usual(), () -> false))),
+                "AWT-EventQueue-0");
         thread.start();
         thread.join();
         assertThat(thrown).singleElement().isInstanceOf(IllegalStateException.class);
@@ -254,13 +267,13 @@ class FirstPassTest {
     void refusesAWishThatContradictsItself() {
         OptionalDouble half = OptionalDouble.of(0.5);
         OptionalDouble none = OptionalDouble.empty();
-        assertThatThrownBy(() -> new Wish(half, half, 0.015, OptionalInt.empty()))
+        assertThatThrownBy(() -> new Wish(half, half, Squint.gaussian(0.015), OptionalInt.empty()))
                 .isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> Wish.share(1.2)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> Wish.split(11)).isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> new Wish(none, none, 0.6, OptionalInt.empty()))
+        assertThatThrownBy(() -> new Wish(none, none, Squint.gaussian(0.6), OptionalInt.empty()))
                 .isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> new Wish(none, none, 0.01, OptionalInt.of(1)))
+        assertThatThrownBy(() -> new Wish(none, none, Squint.gaussian(0.01), OptionalInt.of(1)))
                 .isInstanceOf(IllegalArgumentException.class);
     }
 
@@ -274,11 +287,16 @@ class FirstPassTest {
     }
 
     private static Wish sharp() {
-        return new Wish(OptionalDouble.empty(), EDGE, 0.002, OptionalInt.empty());
+        return new Wish(OptionalDouble.empty(), EDGE, Squint.gaussian(0.002), OptionalInt.empty());
     }
 
     private static Traced trace(ValueField field, Wish wish) {
-        return FirstPass.trace(field, wish, () -> false);
+        return trace(field, (double) field.width() / field.height(), wish, () -> false);
+    }
+
+    private static Traced trace(ValueField field, double ratio, Wish wish, BooleanSupplier stopped) {
+        double sigma = wish.squint().sigma() * Math.hypot(ratio, 1) * field.height();
+        return FirstPass.trace(CoarseSquint.of(field, sigma), ratio, wish, stopped);
     }
 
     private static Design fold(Traced traced, double ratio) {

@@ -15,6 +15,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
+import umbercard.model.Squint;
 import umbercard.photo.FirstPass.Traced;
 import umbercard.photo.FirstPass.Wish;
 import umbercard.picture.Picture;
@@ -28,10 +29,13 @@ class SheetsOfPhotographs {
     private static final Path TARGET = Path.of("target", "sheets");
     private static final String PACKAGE = "mate-backgrounds";
 
+    private static final Squint EDGES = new Squint(SquintWay.KEEPING_EDGES.key(), Wish.SQUINT);
+
     private static final List<Wish> WISHES = List.of(
             Wish.usual(),
             Wish.share(2.0 / 3),
-            new Wish(OptionalDouble.empty(), OptionalDouble.empty(), 0.008, OptionalInt.of(5)));
+            new Wish(OptionalDouble.empty(), OptionalDouble.empty(), Squint.gaussian(0.008), OptionalInt.of(5)),
+            new Wish(OptionalDouble.empty(), OptionalDouble.empty(), EDGES, OptionalInt.empty()));
 
     private static void write(BufferedImage sheet, String name) throws IOException {
         Files.createDirectories(TARGET);

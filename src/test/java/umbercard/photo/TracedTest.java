@@ -28,35 +28,42 @@ class TracedTest {
 
     @Test
     void takesABareCardsPlaceAsTheChosenOne() {
-        Study study = TRACED.addedTo(with(Thumbnail.empty("t1", "first")), "t2", "traced");
+        Study study = TRACED.addedTo(with(Thumbnail.empty("t1", "first")), Optional.empty(), "t2", "traced");
         assertThat(study.chosen()).contains("t2");
     }
 
     @Test
     void leavesACardWithMarksChosenAndGivesItsOwnMarksOtherIds() {
-        Study study = TRACED.addedTo(with(Thumbnail.empty("t1", "first").withMarks(List.of(MARK))), "t2", "traced");
+        Study study = TRACED.addedTo(
+                with(Thumbnail.empty("t1", "first").withMarks(List.of(MARK))), Optional.empty(), "t2", "traced");
         assertThat(study.chosen()).contains("t1");
         assertThat(study.thumbnail("t2").orElseThrow().marks().get(0).id()).isEqualTo("m2");
     }
 
     @Test
-    void carriesTheLinesAndTheFocusOver() {
+    void carriesTheFrameTheLinesAndTheFocusOver() {
+        Frame own = new Frame(new Point(0.4, 0.5), 0.6, 2, true);
         Thumbnail drawn = Thumbnail.empty("t1", "first")
+                .withFrame(Optional.of(own))
                 .withHorizon(Optional.of(Level.at(0.4)))
                 .withFocus(Optional.of(new Point(0.9, 0.4)));
-        Thumbnail traced =
-                TRACED.addedTo(with(drawn), "t2", "traced").thumbnail("t2").orElseThrow();
+        Thumbnail traced = TRACED.addedTo(with(drawn), Optional.of(drawn), "t2", "traced")
+                .thumbnail("t2")
+                .orElseThrow();
+        assertThat(traced.frame()).contains(own);
         assertThat(traced.horizon()).contains(Level.at(0.4));
         assertThat(traced.focus()).contains(new Point(0.9, 0.4));
     }
 
     @Test
-    void carriesNoLinesOverFromACardThatFramesThePhotographOtherwise() {
+    void carriesNothingOverWhereNothingIsFramedAlike() {
         Thumbnail drawn = Thumbnail.empty("t1", "first")
                 .withHorizon(Optional.of(Level.at(0.4)))
                 .withFrame(Optional.of(Frame.largest(1.5, 1.333)));
-        Thumbnail traced =
-                TRACED.addedTo(with(drawn), "t2", "traced").thumbnail("t2").orElseThrow();
+        Thumbnail traced = TRACED.addedTo(with(drawn), Optional.empty(), "t2", "traced")
+                .thumbnail("t2")
+                .orElseThrow();
         assertThat(traced.horizon()).isEmpty();
+        assertThat(traced.frame()).isEmpty();
     }
 }

@@ -22,9 +22,7 @@ import umbercard.photo.FirstPass;
 import umbercard.photo.FramedView;
 import umbercard.photo.PhotoReader;
 import umbercard.photo.Progress;
-import umbercard.photo.Values;
 import umbercard.picture.Picture;
-import umbercard.picture.ValueField;
 
 class KilnHillTest {
     private static final Path FILE = Path.of("samples/kiln-hill.jpg");
@@ -73,8 +71,8 @@ class KilnHillTest {
     @Test
     void squintsToADarkKilnOnALightSlopeOverADarkPond() {
         Frame frame = new Frame(new Point(0.5, 0.48), 0.9, 0, false);
-        ValueField field = Values.of(FramedView.of(photograph, frame, RATIO, 400));
-        FirstPass.Traced traced = FirstPass.trace(field, RATIO, FirstPass.Wish.usual(), () -> false);
+        Picture framed = FramedView.of(photograph, frame, RATIO, 400);
+        FirstPass.Traced traced = FirstPass.trace(framed, RATIO, FirstPass.Wish.usual(), () -> false);
         assertThat(traced.darkShare()).isBetween(0.25, 0.45);
         assertThat(traced.marks()).hasSizeBetween(2, 7).extracting(Mark::kind).contains(Mark.Kind.LAY);
         Thumbnail empty = Thumbnail.empty("t1", "traced");

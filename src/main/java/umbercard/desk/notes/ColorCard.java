@@ -29,6 +29,7 @@ public final class ColorCard extends PaperCard {
     private final JPanel middle = new JPanel(middlePages);
     private final StripList strips;
     private final NoteEditor editor;
+    private final ZoneLine zone;
     private final BoxPanel box;
     private final WordButton change;
     private final WordButton remove;
@@ -44,6 +45,7 @@ public final class ColorCard extends PaperCard {
         getAccessibleContext().setAccessibleDescription(Words.say("notes.card.description"));
         strips = new StripList(session, this::openEditor);
         editor = new NoteEditor(session, this::closeEditor);
+        zone = new ZoneLine(session, this::keepInSight);
         box = new BoxPanel(session, strips::selected, this::added, this::closeBox, openBoxFile);
         change = word("change", this::openEditor);
         remove = word("remove", strips::removeSelected);
@@ -72,9 +74,10 @@ public final class ColorCard extends PaperCard {
         middle.add(scroller, STRIPS);
         middle.add(empty, EMPTY);
         JPanel page = new JPanel(
-                new MigLayout("insets 10 10 10 10, gap 0, hidemode 3, wrap 1", "[grow,fill]", "[grow,fill][][]"));
+                new MigLayout("insets 10 10 10 10, gap 0, hidemode 3, wrap 1", "[grow,fill]", "[grow,fill][][][]"));
         page.setOpaque(false);
         page.add(middle, "wmin 0");
+        page.add(zone, "wmin 0, gapleft 6, gaptop 8");
         page.add(editor, "gapleft 6, gaptop 8");
         page.add(word("open-box", this::openBox), "split 3, growx 0, gaptop 8");
         page.add(change, "growx 0, gapleft 8");
@@ -95,12 +98,18 @@ public final class ColorCard extends PaperCard {
         Optional<ColorNote> selected = strips.selected();
         change.setEnabled(selected.isPresent());
         remove.setEnabled(selected.isPresent());
+        zone.show(selected);
         if (selected.isEmpty()) {
             closeEditor();
         }
         if (editor.isVisible()) {
             selected.ifPresent(editor::show);
         }
+    }
+
+    private void keepInSight() {
+        validate();
+        strips.selected().map(ColorNote::id).ifPresent(strips::select);
     }
 
     private void openEditor() {

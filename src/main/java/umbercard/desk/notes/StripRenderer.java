@@ -34,8 +34,8 @@ final class StripRenderer extends JLabel implements ListCellRenderer<ColorNote> 
 
     private static final float MARGIN = 6;
     private static final float NUMBER = 20;
-    private static final float SWATCH = 68;
-    private static final float PATCH = 48;
+    private static final float SWATCH = 60;
+    private static final float PATCH = 44;
 
     private static final ColorNote BLANK = ColorNote.of("", new Stick("", "", new Stick.Slot(1, 1), new Lab(0, 0, 0)));
 
@@ -136,7 +136,9 @@ final class StripRenderer extends JLabel implements ListCellRenderer<ColorNote> 
         say(g, Theme.font("semibold.font"), stick, x, upper, right - valueWidth - UIScale.scale(8) - x);
 
         g.setColor(Theme.color("Umbercard.inkSoft"));
-        say(g, small, StripWords.use(study.get(), note), x, lower, right - x);
+        String use = StripWords.use(study.get(), note);
+        boolean fits = getFontMetrics(small).stringWidth(use) <= right - x;
+        say(g, fits ? small : Theme.font("small.font"), use, x, lower, right - x);
     }
 
     private int baseline(Font font, float middle) {

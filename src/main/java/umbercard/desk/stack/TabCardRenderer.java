@@ -179,7 +179,7 @@ final class TabCardRenderer extends JLabel implements ListCellRenderer<Thumbnail
         if (isChosen()) {
             g.setColor(Theme.color("Umbercard.ink"));
             String chosen = Words.say("stack.chosen");
-            int right = Math.round(UIScale.scale(1 + pulled + card.cardWidth() - 7));
+            int right = Math.round(UIScale.scale(1 + pulled + card.cardWidth() - 8));
             FlatUIUtils.drawString(this, g, chosen, right - metrics.stringWidth(chosen), caption);
         }
     }

@@ -14,6 +14,11 @@ import javax.swing.JPanel;
 public class PaperCard extends JPanel {
     private static final float CORNER = 3;
 
+    /** Of a rule inside the edge, and of the paper round it. */
+    private static final float RULE = 2;
+
+    private static final float MARGIN = 2;
+
     /** An empty card with that layout. */
     public PaperCard(LayoutManager layout) {
         super(layout);
@@ -32,15 +37,26 @@ public class PaperCard extends JPanel {
      * Paints a card of any shape.
      *
      * @param g smooth, see {@link Theme#smooth}
-     * @param heavy whether its edge is drawn in ink, twice as wide
+     * @param ruled whether a rule in ink runs inside its edge: it shows on a light and on a dark desk alike
      */
-    public static void paint(Graphics2D g, Shape shape, boolean heavy) {
+    public static void paint(Graphics2D g, Shape shape, boolean ruled) {
         g.setColor(Theme.color("Umbercard.underEdge"));
         g.fill(AffineTransform.getTranslateInstance(0, 1.5).createTransformedShape(shape));
         g.setColor(Theme.color("Umbercard.paper"));
         g.fill(shape);
-        g.setColor(Theme.color(heavy ? "Umbercard.ink" : "Umbercard.edge"));
-        g.setStroke(new BasicStroke(heavy ? UIScale.scale(2f) : 1));
+        if (ruled) {
+            Graphics2D inside = (Graphics2D) g.create();
+            inside.clip(shape);
+            line(inside, shape, "Umbercard.ink", 2 * UIScale.scale(MARGIN + RULE));
+            line(inside, shape, "Umbercard.paper", 2 * UIScale.scale(MARGIN));
+            inside.dispose();
+        }
+        line(g, shape, "Umbercard.edge", 1);
+    }
+
+    private static void line(Graphics2D g, Shape shape, String color, float width) {
+        g.setColor(Theme.color(color));
+        g.setStroke(new BasicStroke(width));
         g.draw(shape);
     }
 }

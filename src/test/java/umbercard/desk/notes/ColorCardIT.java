@@ -8,11 +8,14 @@ import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import javax.swing.JComboBox;
 import javax.swing.JFrame;
+import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
+import org.assertj.swing.core.GenericTypeMatcher;
 import org.assertj.swing.core.MouseButton;
 import org.assertj.swing.fixture.JListFixture;
 import org.junit.jupiter.api.Test;
@@ -22,9 +25,15 @@ import umbercard.desk.KilnHill;
 import umbercard.desk.OnDesk;
 import umbercard.desk.session.Session;
 import umbercard.desk.theme.Theme;
+import umbercard.geometry.Outline;
 import umbercard.model.ColorNote;
+import umbercard.model.Frame;
+import umbercard.model.Reference;
 import umbercard.model.Stick;
+import umbercard.model.Study;
+import umbercard.model.Thumbnail;
 import umbercard.model.Zone;
+import umbercard.picture.Picture;
 import umbercard.words.Words;
 
 @SuppressWarnings("deprecation") // the robot knows only the old masks of InputEvent
@@ -354,6 +363,77 @@ class ColorCardIT extends OnDesk {
         window().button("notes.box.file").requireFocused().click();
         assertThat(opened).containsExactly("box file");
         shots("no-box");
+    }
+
+    /** Dark at the left, light at the right; the kiln's zone lies in the dark, the slope's in both, the ridge's nowhere. */
+    private void layThePhotographUnder() {
+        int[] pixels = new int[960 * 720];
+        for (int i = 0; i < pixels.length; i++) {
+            pixels[i] = i % 960 < 480 ? 0x303030 : 0xd0d0d0;
+        }
+        Study study = KilnHill.study();
+        double middle = study.ratio() / 2;
+        Thumbnail first = study.thumbnail("t1")
+                .orElseThrow()
+                .withZoneAreas(Map.of(
+                        "z1", List.of(Outline.rectangle(0, 0, middle / 2, 1)),
+                        "z2", List.of(Outline.rectangle(middle - 0.65, 0.2, middle + 0.1605, 0.8))));
+        List<Thumbnail> thumbnails = new ArrayList<>(study.thumbnails());
+        thumbnails.set(0, first);
+        Reference reference = Reference.to("hill.jpg", "", Frame.largest(4.0 / 3, study.ratio()));
+        act(() -> {
+            session.open(study.withThumbnails(thumbnails).withReference(Optional.of(reference)), Optional.empty());
+            session.photograph(Optional.of(new Picture(960, 720, pixels)));
+        });
+    }
+
+    private boolean tellsOfAZone() {
+        return robot().finder()
+                .findByName(card, "notes.zone-colors", JPanel.class, false)
+                .isVisible();
+    }
+
+    private List<String> zoneColors() {
+        return ask(() -> robot()
+                .finder()
+                .findAll(card, new GenericTypeMatcher<>(JLabel.class) {
+                    @Override
+                    protected boolean isMatching(JLabel label) {
+                        return "notes.zone-color".equals(label.getName());
+                    }
+                })
+                .stream()
+                .map(JLabel::getText)
+                .toList());
+    }
+
+    /** By ASTM D1535 the grays' luminances of 2.96 % and 63.1 % are the values 1.96 and 8.3. */
+    @Test
+    void selectingANoteTellsWhatThePhotographIsLikeInItsZone() {
+        layThePhotographUnder();
+        strips().clickItem(1);
+        until("the slope is told of", this::tellsOfAZone);
+        assertThat(window().label("notes.zone-mean").text()).startsWith("slope shadow in the photograph: value ");
+        assertThat(zoneColors()).containsExactly("80 % at 2.0", "20 % at 8.3");
+        shots("zone-colors");
+
+        strips().clickItem(0);
+        until(
+                "the kiln is told of",
+                () -> window().label("notes.zone-mean").text().startsWith("kiln"));
+        assertThat(window().label("notes.zone-mean").text()).isEqualTo("kiln in the photograph: value 2.0");
+        assertThat(zoneColors()).containsExactly("100 % at 2.0");
+
+        strips().clickItem(2);
+        until("the ridge has no area", () -> !tellsOfAZone());
+        strips().clickItem(0);
+        until("the kiln is told of again", this::tellsOfAZone);
+        act(() -> session.show("t2"));
+        assertThat(ask(this::tellsOfAZone)).isFalse();
+        act(() -> session.show("t1"));
+        until("the kiln lies here", this::tellsOfAZone);
+        act(() -> session.photograph(Optional.empty()));
+        assertThat(ask(this::tellsOfAZone)).isFalse();
     }
 
     @Test

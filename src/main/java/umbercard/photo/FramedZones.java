@@ -1,0 +1,67 @@
+package umbercard.photo;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import umbercard.geometry.Outline;
+import umbercard.kernel.EventThread;
+import umbercard.model.Frame;
+import umbercard.picture.Picture;
+
+/**
+ * The colors of zones of one photograph in one frame or another, kept as found: asking again for a zone that still lies
+ * where it did costs nothing. Keeps the photograph last asked of and the picture framed last. Any thread but the event
+ * thread.
+ */
+public final class FramedZones {
+    /** Rows of the framed picture: its colors are the mean of what each pixel covers, so finer ones tell little more. */
+    private static final int HEIGHT = 480;
+
+    private static final int MOST = 256;
+
+    private final Map<Asked, Optional<ZoneColors>> known = new LinkedHashMap<>();
+    private Optional<Framed> last = Optional.empty();
+
+    /**
+     * A zone of a photograph.
+     *
+     * @param ratio the frame's width divided by its height
+     * @param outlines in frame units, filled together by the non-zero rule
+     */
+    public record Asked(Picture photograph, Frame frame, double ratio, List<Outline> outlines) {
+        public Asked {
+            outlines = List.copyOf(outlines);
+        }
+
+        private boolean framesLike(Asked other) {
+            return photograph.equals(other.photograph) && frame.equals(other.frame) && ratio == other.ratio;
+        }
+    }
+
+    private record Framed(Asked asked, Picture picture) {}
+
+    /**
+     * The colors of a zone.
+     *
+     * @return empty where the zone has no area within the frame
+     * @throws IllegalStateException on the event thread
+     */
+    public synchronized Optional<ZoneColors> of(Asked asked) {
+        EventThread.refuse("finding the colors of a zone");
+        if (last.filter(framed -> framed.asked().photograph().equals(asked.photograph()))
+                        .isEmpty()
+                || known.size() >= MOST) {
+            known.clear();
+        }
+        return known.computeIfAbsent(asked, this::find);
+    }
+
+    private Optional<ZoneColors> find(Asked asked) {
+        Framed framed = last.filter(f -> f.asked().framesLike(asked))
+                .orElseGet(() ->
+                        new Framed(asked, FramedView.of(asked.photograph(), asked.frame(), asked.ratio(), HEIGHT)));
+        last = Optional.of(framed);
+        return ZoneColors.of(framed.picture(), asked.outlines());
+    }
+}
