@@ -17,8 +17,10 @@ final class Columns {
             for (int column = 0; column < row.size(); column++) {
                 line.append(row.get(column));
                 if (column + 1 < row.size()) {
-                    line.append(" ".repeat(
-                            BETWEEN + width(rows, column) - row.get(column).length()));
+                    line.append(" "
+                            .repeat(BETWEEN
+                                    + width(rows, column)
+                                    - row.get(column).length()));
                 }
             }
             lines.add(line.toString());

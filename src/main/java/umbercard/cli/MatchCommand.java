@@ -10,27 +10,25 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import umbercard.model.Frame;
 import umbercard.model.Reference;
 import umbercard.model.Study;
 import umbercard.model.Thumbnail;
 import umbercard.notes.AtHand;
+import umbercard.notes.ColoredZone;
 import umbercard.notes.Gap;
 import umbercard.notes.Gaps;
 import umbercard.notes.Matching;
 import umbercard.notes.SettingOut;
 import umbercard.notes.Trust;
-import umbercard.photo.ZoneClusters;
+import umbercard.photo.FramedZones;
 import umbercard.picture.Picture;
-import umbercard.picture.ZoneColors;
 import umbercard.words.Message;
 import umbercard.words.Trouble;
 
 /** Prints the sticks that come nearest to the reference's colors in each zone, and what to set out. */
 @Command(name = "match")
 final class MatchCommand implements Callable<Integer> {
-    /** The longer side of the picture whose colors are sought, in pixels. */
-    private static final int LONGER_SIDE = 2000;
-
     private static final int CANDIDATES = 3;
 
     @Parameters(paramLabel = "STUDY", descriptionKey = "cli.help.study")
@@ -67,7 +65,7 @@ final class MatchCommand implements Callable<Integer> {
         numbering.use();
         Opened opened = Opened.read(file);
         Thumbnail wanted = opened.thumbnail(thumbnail);
-        List<ZoneColors> zones = zones(opened, wanted);
+        List<ColoredZone> zones = zones(opened, wanted);
         AtHand atHand = source.of(opened, err);
         Trust trusted = trust.map(share -> new Trust(share.of())).orElse(Trust.VALUE_FIRST);
         MatchReport report = new MatchReport(
@@ -83,23 +81,32 @@ final class MatchCommand implements Callable<Integer> {
         return 0;
     }
 
-    private List<ZoneColors> zones(Opened opened, Thumbnail wanted) throws Trouble {
+    private List<ColoredZone> zones(Opened opened, Thumbnail wanted) throws Trouble {
         Study study = opened.study();
-        Reference reference = study.reference()
-                .orElseThrow(() -> new Trouble(Message.of("cli.trouble.no-colors", opened.name())));
+        Reference reference =
+                study.reference().orElseThrow(() -> new Trouble(Message.of("cli.trouble.no-colors", opened.name())));
         if (study.zones().stream().noneMatch(zone -> wanted.zoneAreas().containsKey(zone.id()))) {
             throw new Trouble(Message.of("cli.trouble.no-zones", opened.name(), wanted.name()));
         }
-        int height = (int) Math.round(LONGER_SIDE / Math.max(1, study.ratio()));
-        Picture framed =
-                FramedReference.of(study, file, reference, wanted.frame().orElse(reference.frame()), height, err);
-        return ZoneClusters.of(framed, study.zones(), wanted);
+        Picture photograph = ReferencePhotograph.read(study, file, reference, err);
+        Frame frame = wanted.frame().orElse(reference.frame());
+        FramedZones framed = new FramedZones();
+        return study.zones().stream()
+                .flatMap(zone -> framed
+                        .of(new FramedZones.Asked(
+                                photograph,
+                                frame,
+                                study.ratio(),
+                                wanted.zoneAreas().getOrDefault(zone.id(), List.of())))
+                        .map(found -> new ColoredZone(zone, found.share(), found.main()))
+                        .stream())
+                .toList();
     }
 
     /** The study needs the values of its zones: those aimed at, and those of the reference's colors. */
-    private static List<Gap> gaps(Study study, List<ZoneColors> zones) {
-        Stream<Double> aimedAt =
-                study.zones().stream().flatMap(zone -> zone.targetValue().stream().boxed());
+    private static List<Gap> gaps(Study study, List<ColoredZone> zones) {
+        Stream<Double> aimedAt = study.zones().stream()
+                .flatMap(zone -> zone.targetValue().stream().boxed());
         Stream<Double> seen = zones.stream()
                 .flatMap(zone -> zone.colors().stream())
                 .map(color -> color.color().value());

@@ -7,12 +7,12 @@ import umbercard.color.Lab;
 import umbercard.color.ValueScale;
 import umbercard.model.Stick;
 import umbercard.notes.ColorMatches;
+import umbercard.notes.ColoredZone;
 import umbercard.notes.Gap;
 import umbercard.notes.Likeness;
 import umbercard.notes.StickMatch;
 import umbercard.notes.Suggestion;
 import umbercard.picture.MainColor;
-import umbercard.picture.ZoneColors;
 import umbercard.words.Message;
 import umbercard.words.Words;
 
@@ -30,16 +30,17 @@ final class MatchJson {
         json.put("study", report.study().title());
         json.put("thumbnail", report.thumbnail().name());
         json.put("trust", report.trust().of());
-        json.put("zones", report.zones().stream().map(zone -> zone(zone, report)).toList());
+        json.put(
+                "zones", report.zones().stream().map(zone -> zone(zone, report)).toList());
         json.put("gaps", report.gaps().stream().map(MatchJson::gap).toList());
         report.suggestion().ifPresent(suggestion -> json.put("suggestion", suggestion(suggestion)));
         return JsonText.of(json);
     }
 
-    private static Map<String, Object> zone(ZoneColors zone, MatchReport report) {
+    private static Map<String, Object> zone(ColoredZone zone, MatchReport report) {
         Map<String, Object> json = new LinkedHashMap<>();
-        json.put("id", zone.zone());
-        json.put("name", zone.name());
+        json.put("id", zone.zone().id());
+        json.put("name", zone.zone().name());
         json.put("share", zone.share());
         json.put("colors", report.of(zone).stream().map(MatchJson::color).toList());
         return json;

@@ -9,11 +9,11 @@ import umbercard.model.Stick;
 import umbercard.model.Study;
 import umbercard.model.Thumbnail;
 import umbercard.notes.ColorMatches;
+import umbercard.notes.ColoredZone;
 import umbercard.notes.Gap;
 import umbercard.notes.StickMatch;
 import umbercard.notes.Suggestion;
 import umbercard.notes.Trust;
-import umbercard.picture.ZoneColors;
 import umbercard.words.Message;
 import umbercard.words.Words;
 
@@ -22,7 +22,7 @@ record MatchReport(
         Study study,
         Thumbnail thumbnail,
         Trust trust,
-        List<ZoneColors> zones,
+        List<ColoredZone> zones,
         List<ColorMatches> matches,
         Optional<Suggestion> suggestion,
         List<Gap> gaps) {
@@ -40,16 +40,16 @@ record MatchReport(
     }
 
     /** The color matches of one zone. */
-    List<ColorMatches> of(ZoneColors zone) {
+    List<ColorMatches> of(ColoredZone zone) {
         return matches.stream()
-                .filter(match -> match.zone().equals(zone.zone()))
+                .filter(match -> match.zone().equals(zone.zone().id()))
                 .toList();
     }
 
     private List<String> table() {
         List<List<String>> rows = new ArrayList<>();
-        for (ZoneColors zone : zones) {
-            String name = zone.name();
+        for (ColoredZone zone : zones) {
+            String name = zone.zone().name();
             for (ColorMatches match : of(zone)) {
                 String color = color(match);
                 for (StickMatch stick : match.sticks()) {

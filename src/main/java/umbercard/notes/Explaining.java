@@ -5,19 +5,19 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import umbercard.color.MunsellValue;
 import umbercard.model.Stick;
 import umbercard.notes.Suggestion.Missed;
 import umbercard.notes.Suggestion.Pick;
-import umbercard.picture.ZoneColors;
 import umbercard.words.Message;
 
 /** Says what each stick of a suggestion is for, and what is missing. */
 record Explaining(AtHand atHand, List<Goal> goals, List<List<Integer>> serving, Trust trust) {
 
     /** What a stick covers of one zone: darks, middles or lights. */
-    private record Covered(ZoneColors zone, Band band) {}
+    private record Covered(ColoredZone zone, Band band) {}
 
     /**
      * @param chosen places of sticks at hand
@@ -29,30 +29,27 @@ record Explaining(AtHand atHand, List<Goal> goals, List<List<Integer>> serving, 
                 .flatMap(stick -> reason(stick, chosen).stream()
                         .map(reason -> new Pick(atHand.sticks().get(stick), reason)))
                 .toList();
-        List<Missed> missed = goals.stream()
-                .filter(goal -> server(goals.indexOf(goal), chosen).isEmpty())
-                .map(this::missed)
+        List<Goal> open = IntStream.range(0, goals.size())
+                .filter(row -> server(row, chosen).isEmpty())
+                .mapToObj(goals::get)
                 .toList();
+        List<Missed> missed = open.stream().map(this::missed).toList();
         List<Message> lacks = Stream.of(Part.values())
                 .filter(part -> serving.get(row(part)).isEmpty())
                 .map(part -> Message.of("match.set-out.no-" + part.key()))
                 .toList();
-        return new Suggestion(picks, missed, lacks, proven, summary(picks.size(), missed, complete, proven));
+        return new Suggestion(picks, missed, lacks, proven, summary(picks.size(), open, complete, proven));
     }
 
-    private Message summary(int count, List<Missed> missed, boolean complete, boolean proven) {
+    private Message summary(int count, List<Goal> open, boolean complete, boolean proven) {
         double all = goals.stream().mapToDouble(Goal::share).sum();
-        double open = goals.stream()
-                .filter(goal -> missed.stream().anyMatch(one -> one.color() == goal.color()))
-                .mapToDouble(Goal::share)
-                .sum();
-        String key = !complete ? "most" : missed.isEmpty() ? "all" : "reachable";
-        return Message.of(
-                "match.set-out." + key, count, all == 0 ? 100 : 100 * (all - open) / all, proven ? 1 : 0);
+        double missed = open.stream().mapToDouble(Goal::share).sum();
+        String key = !complete ? "most" : open.isEmpty() ? "all" : "reachable";
+        return Message.of("match.set-out." + key, count, all == 0 ? 100 : 100 * (all - missed) / all, proven ? 1 : 0);
     }
 
     private int row(Part part) {
-        return goals.size() + part.ordinal();
+        return goals.size() + List.of(Part.values()).indexOf(part);
     }
 
     /** The chosen stick that serves a row best. */
@@ -87,24 +84,24 @@ record Explaining(AtHand atHand, List<Goal> goals, List<List<Integer>> serving, 
                 .map(entry -> Message.of(
                         "match.covers." + entry.getKey().band.key(),
                         entry.getValue(),
-                        entry.getKey().zone.name()))
+                        entry.getKey().zone.zone().name()))
                 .toList();
     }
 
     private Missed missed(Goal goal) {
-        ZoneColors zone = goal.zone();
+        ColoredZone zone = goal.zone();
         ColorMatches nearest = new Matching(atHand, trust)
-                .of(List.of(new ZoneColors(zone.zone(), zone.name(), zone.share(), List.of(goal.color()))), 1)
+                .of(List.of(new ColoredZone(zone.zone(), zone.share(), List.of(goal.color()))), 1)
                 .get(0);
         StickMatch match = nearest.sticks().get(0);
         Stick stick = match.stick();
         return new Missed(
-                zone.zone(),
+                zone.zone().id(),
                 goal.color(),
                 match,
                 Message.of(
                         "match.missed",
-                        zone.name(),
+                        zone.zone().name(),
                         MunsellValue.of(goal.color().color()),
                         stick.title(),
                         match.likeness().words()));

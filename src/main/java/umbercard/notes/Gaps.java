@@ -35,8 +35,10 @@ public final class Gaps {
         if (setOut.isEmpty()) {
             return gaps;
         }
-        double[] values =
-                setOut.stream().mapToDouble(stick -> stick.color().value()).sorted().toArray();
+        double[] values = setOut.stream()
+                .mapToDouble(stick -> stick.color().value())
+                .sorted()
+                .toArray();
         double below = 0;
         for (double value : values) {
             add(below, value, needed, gaps);
@@ -56,8 +58,7 @@ public final class Gaps {
                 ? Math.min(to, LIGHTEST) - Math.max(from, DARKEST) > WIDE
                 : to - from > WIDE
                         && needed.stream()
-                                .anyMatch(value ->
-                                        (dark || value > from + NEAR) && (light || value < to - NEAR));
+                                .anyMatch(value -> (dark || value > from + NEAR) && (light || value < to - NEAR));
         if (missed) {
             gaps.add(new Gap.OfValue(said(from, to, dark, light), from, to));
         }

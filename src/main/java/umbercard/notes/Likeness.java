@@ -1,6 +1,7 @@
 package umbercard.notes;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import umbercard.color.Ciede2000;
 import umbercard.color.HueFamily;
@@ -27,6 +28,9 @@ import umbercard.words.Message;
 public record Likeness(double difference, double value, double chroma, double hue, Message words) {
     private static final double[] OF_VALUE = {0.25, 0.75, 1.5};
     private static final double[] OF_COLOR = {2, 6, 12};
+
+    /** The families of hue round the circle. */
+    private static final List<HueFamily> HUES = List.copyOf(EnumSet.range(HueFamily.RED, HueFamily.RED_VIOLET));
 
     /** The cosine of the widest angle to the axis of warmth that is still mostly along it. */
     private static final double MOSTLY = 0.5;
@@ -98,8 +102,7 @@ public record Likeness(double difference, double value, double chroma, double hu
         if (to != from) {
             return to;
         }
-        int hues = HueFamily.RED_VIOLET.ordinal() + 1;
-        return HueFamily.values()[(from.ordinal() + (part > 0 ? 1 : hues - 1)) % hues];
+        return HUES.get(Math.floorMod(HUES.indexOf(from) + (part > 0 ? 1 : -1), HUES.size()));
     }
 
     private static void tell(

@@ -6,7 +6,6 @@ import java.util.stream.IntStream;
 import umbercard.color.Ciede2000;
 import umbercard.color.Lab;
 import umbercard.model.Stick;
-import umbercard.picture.ZoneColors;
 
 /**
  * Finds the sticks nearest to the main colors of zones, value first as far as {@link Trust} says. Sticks within value are
@@ -29,14 +28,14 @@ public final class Matching {
      *
      * @param most how many sticks to give for a color, 1 or more
      */
-    public List<ColorMatches> of(List<ZoneColors> zones, int most) {
+    public List<ColorMatches> of(List<ColoredZone> zones, int most) {
         return zones.stream()
                 .flatMap(zone -> zone.colors().stream().map(color -> {
                     double value = color.color().value();
                     List<Ranked> within = within(color.color(), value);
                     List<Ranked> ranked = within.isEmpty() ? nearestInValue(color.color(), value) : within;
                     return new ColorMatches(
-                            zone.zone(), color, !within.isEmpty(), matches(color.color(), value, ranked, most));
+                            zone.zone().id(), color, !within.isEmpty(), matches(color.color(), value, ranked, most));
                 }))
                 .toList();
     }
@@ -66,8 +65,7 @@ public final class Matching {
         Ciede2000.Parts parts =
                 Ciede2000.parts(color, atHand.sticks().get(place).color());
         double lightness = trust.ofLightness() * parts.lightness();
-        return new Ranked(
-                place, new Ciede2000.Parts(lightness, parts.chroma(), parts.hue(), parts.turning()).total());
+        return new Ranked(place, new Ciede2000.Parts(lightness, parts.chroma(), parts.hue(), parts.turning()).total());
     }
 
     private List<StickMatch> matches(Lab color, double value, List<Ranked> ranked, int most) {

@@ -40,8 +40,14 @@ enum Part {
 
     private static List<Integer> accents(AtHand atHand, List<Goal> goals) {
         double all = goals.stream().mapToDouble(Goal::share).sum();
-        double a = goals.stream().mapToDouble(goal -> goal.share() * goal.reached().a()).sum() / all;
-        double b = goals.stream().mapToDouble(goal -> goal.share() * goal.reached().b()).sum() / all;
+        double a = goals.stream()
+                        .mapToDouble(goal -> goal.share() * goal.reached().a())
+                        .sum()
+                / all;
+        double b = goals.stream()
+                        .mapToDouble(goal -> goal.share() * goal.reached().b())
+                        .sum()
+                / all;
         IntToDoubleFunction off = place -> {
             Lab color = atHand.sticks().get(place).color();
             return Math.hypot(color.a() - a, color.b() - b);
@@ -55,8 +61,7 @@ enum Part {
     }
 
     private static IntStream clear(AtHand atHand) {
-        return places(atHand)
-                .filter(place -> atHand.sticks().get(place).color().chroma() >= CLEAR);
+        return places(atHand).filter(place -> atHand.sticks().get(place).color().chroma() >= CLEAR);
     }
 
     private static IntStream places(AtHand atHand) {

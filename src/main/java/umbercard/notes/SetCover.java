@@ -168,7 +168,8 @@ final class SetCover {
             List<Column> open = among.stream()
                     .map(column -> new Column(column.place, both(column.rows, rows)))
                     .filter(column -> !column.rows.isEmpty())
-                    .sorted(Comparator.<Column>comparingLong(column -> -of(column)).thenComparing(Column::place))
+                    .sorted(Comparator.<Column>comparingLong(column -> -of(column))
+                            .thenComparing(Column::place))
                     .toList();
             for (int i = 0; i < open.size() && reached + most(open, i, count) > weight; i++) {
                 Column column = open.get(i);

@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import umbercard.color.Ciede2000;
-import umbercard.picture.ZoneColors;
 
 /**
  * Suggests what to set out: the fewest sticks at hand of which one is near enough to every main color of every zone, with a
@@ -63,7 +62,7 @@ public final class SettingOut {
         }
     }
 
-    private SettingOut(List<ZoneColors> zones, AtHand atHand, Wish wish) {
+    private SettingOut(List<ColoredZone> zones, AtHand atHand, Wish wish) {
         this.atHand = atHand;
         this.wish = wish;
         goals = Goal.of(zones, atHand);
@@ -82,7 +81,7 @@ public final class SettingOut {
      *
      * @throws IllegalArgumentException if no stick is at hand
      */
-    public static Suggestion of(List<ZoneColors> zones, AtHand atHand, Wish wish) {
+    public static Suggestion of(List<ColoredZone> zones, AtHand atHand, Wish wish) {
         if (atHand.isEmpty()) {
             throw new IllegalArgumentException("no stick is at hand");
         }
@@ -138,8 +137,7 @@ public final class SettingOut {
                 if (others.isPresent()) {
                     fixed.add(stick);
                     open = rest;
-                    best = Stream.concat(fixed.stream(), others.get().stream())
-                            .toList();
+                    best = Stream.concat(fixed.stream(), others.get().stream()).toList();
                     break;
                 }
             }

@@ -14,8 +14,7 @@ import umbercard.words.Message;
  * @param proven whether it is proven that no fewer sticks, or no others as many, would do as well
  * @param summary all that in a sentence
  */
-public record Suggestion(
-        List<Pick> picks, List<Missed> missed, List<Message> lacks, boolean proven, Message summary) {
+public record Suggestion(List<Pick> picks, List<Missed> missed, List<Message> lacks, boolean proven, Message summary) {
     public Suggestion {
         picks = List.copyOf(picks);
         missed = List.copyOf(missed);

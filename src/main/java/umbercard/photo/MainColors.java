@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import umbercard.color.Ciede2000;
 import umbercard.color.Lab;
 import umbercard.picture.MainColor;
 import umbercard.picture.Picture;
@@ -62,52 +61,13 @@ public final class MainColors {
      * @param most how many colors to find, 1 or more; fewer come where there are fewer
      */
     public static List<MainColor> of(Picture picture, boolean[] inside, int most) {
-        return apart(picture, inside, most, most, 0, 0);
-    }
-
-    /**
-     * As many of the main colors as are clearly different and no slivers: the most for which any two lie apart and each has
-     * its share, else the least.
-     *
-     * @param least the fewest to find, 1 or more
-     * @param most the most to find
-     * @param apart the CIEDE2000 difference that any two shall have at least, where there are more than the least
-     * @param share what each shall take up at least of all that counts, where there are more than the least
-     */
-    public static List<MainColor> apart(
-            Picture picture, boolean[] inside, int least, int most, double apart, double share) {
-        if (least < 1 || most < least || inside.length != picture.pixels().length) {
-            throw new IllegalArgumentException(least + " to " + most + " colors of " + inside.length + " pixels");
+        if (most < 1 || inside.length != picture.pixels().length) {
+            throw new IllegalArgumentException(most + " colors of " + inside.length + " pixels");
         }
         MainColors colors = binned(picture.pixels(), inside);
-        List<MainColor> found = colors.found(most);
-        for (int fewer = found.size() - 1; fewer >= least && !stand(found, apart, share); fewer--) {
-            found = colors.found(fewer);
-        }
-        return found;
-    }
-
-    private List<MainColor> found(int most) {
-        Arrays.fill(clusterOf, 0);
-        int clusters = cut(most);
-        return told(settle(clusters));
-    }
-
-    private static boolean stand(List<MainColor> colors, double apart, double share) {
-        return nearest(colors) >= apart && colors.stream().allMatch(color -> color.share() >= share);
-    }
-
-    /** The difference of the two that differ least. */
-    private static double nearest(List<MainColor> colors) {
-        double nearest = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < colors.size(); i++) {
-            for (int j = 0; j < i; j++) {
-                double difference =
-                        Ciede2000.difference(colors.get(i).color(), colors.get(j).color());
-                nearest = Math.min(nearest, difference);
-            }
-        }
-        return nearest;
+        int clusters = colors.cut(most);
+        double[][] middles = colors.settle(clusters);
+        return colors.told(middles);
     }
 
     private static MainColors binned(int[] pixels, boolean[] inside) {

@@ -35,7 +35,8 @@ class CliTest {
                 .filter(line -> line.matches("  [a-z-]+ {2,}\\S.*"))
                 .map(line -> line.strip().split(" ")[0])
                 .filter(word -> !word.startsWith("-"));
-        assertThat(commands).containsExactly("desk", "start", "first-pass", "readings", "match", "cards", "box", "plugins");
+        assertThat(commands)
+                .containsExactly("desk", "start", "first-pass", "readings", "match", "cards", "box", "plugins");
     }
 
     @ParameterizedTest

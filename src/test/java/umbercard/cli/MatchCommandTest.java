@@ -113,9 +113,11 @@ class MatchCommandTest {
     void knownPatchesFindTheirSticks() throws IOException {
         JsonNode json = json(file);
         assertThat(keys(json)).containsExactly("study", "thumbnail", "trust", "zones", "gaps");
-        assertThat(each(json.get("zones")).map(zone -> zone.get("name").asText())).containsExactly("sky", "bank");
-        List<JsonNode> colors =
-                each(json.get("zones")).flatMap(zone -> each(zone.get("colors"))).toList();
+        assertThat(each(json.get("zones")).map(zone -> zone.get("name").asText()))
+                .containsExactly("sky", "bank");
+        List<JsonNode> colors = each(json.get("zones"))
+                .flatMap(zone -> each(zone.get("colors")))
+                .toList();
         assertThat(colors).hasSize(4);
         List<String> names = List.of("Low cloud", "Snow light", "Peat", "Moss");
         for (int i = 0; i < 4; i++) {
@@ -124,8 +126,7 @@ class MatchCommandTest {
             assertThat(color.get("share").asDouble()).isCloseTo(i % 2 == 0 ? 0.75 : 0.25, within(0.003));
             assertThat(color.get("value").asDouble()).isCloseTo(patch(i).value(), within(0.02));
             JsonNode best = color.get("sticks").get(0);
-            assertThat(keys(best))
-                    .containsExactly("id", "name", "slot", "lab", "value", "rank", "difference", "words");
+            assertThat(keys(best)).containsExactly("id", "name", "slot", "lab", "value", "rank", "difference", "words");
             assertThat(best.get("name").asText()).isEqualTo(names.get(i));
             assertThat(best.at("/difference/ciede2000").asDouble()).isLessThan(0.5);
             assertThat(best.get("words").asText()).isEqualTo("much the same");
@@ -137,7 +138,8 @@ class MatchCommandTest {
         Calls.Result result = Calls.run("match", file);
         assertThat(result.err()).isEmpty();
         assertThat(result.outLines().get(0)).isEqualTo("Patches: first");
-        assertThat(result.outLines().get(1)).matches("sky   75 % light gray, value 7\\.\\d +E1 Low cloud +0\\.\\d +much the same");
+        assertThat(result.outLines().get(1))
+                .matches("sky   75 % light gray, value 7\\.\\d +E1 Low cloud +0\\.\\d +much the same");
         assertThat(result.outLines().get(2)).matches(" {10,}E\\d .*");
         assertThat(Calls.run("match", file, "--values", "0-10", "--light-first").out())
                 .contains("light gray, value 2.");
@@ -150,7 +152,9 @@ class MatchCommandTest {
                 .containsExactly("sky", "far ridge", "snow slope", "kiln", "tree line", "alders", "pond", "near bank");
         for (JsonNode zone : json.get("zones")) {
             assertThat(zone.get("colors")).hasSizeBetween(2, 4);
-            assertThat(each(zone.get("colors")).mapToDouble(color -> color.get("share").asDouble()).sum())
+            assertThat(each(zone.get("colors"))
+                            .mapToDouble(color -> color.get("share").asDouble())
+                            .sum())
                     .isCloseTo(1, within(1e-9));
             for (JsonNode color : zone.get("colors")) {
                 assertRanked(color);
@@ -183,7 +187,8 @@ class MatchCommandTest {
                         .mapToDouble(stick -> Ciede2000.difference(lab(color), stick.color()))
                         .min()
                         .orElseThrow();
-                assertThat(color.at("/sticks/0/difference/ciede2000").asDouble()).isCloseTo(least, within(1e-9));
+                assertThat(color.at("/sticks/0/difference/ciede2000").asDouble())
+                        .isCloseTo(least, within(1e-9));
             }
         }
     }
@@ -207,12 +212,14 @@ class MatchCommandTest {
         JsonNode suggestion = json(KILN_HILL, "--suggest", "12").get("suggestion");
         assertThat(suggestion.get("sticks")).hasSizeBetween(8, 12);
         assertThat(suggestion.get("proven").asBoolean()).isTrue();
-        assertThat(each(suggestion.get("sticks")).map(stick -> stick.get("reason").asText()))
+        assertThat(each(suggestion.get("sticks"))
+                        .map(stick -> stick.get("reason").asText()))
                 .anyMatch(reason -> reason.startsWith("the warm dark"))
                 .anyMatch(reason -> reason.startsWith("the cool dark"))
                 .anyMatch(reason -> reason.startsWith("the accent"));
         assertThat(each(suggestion.get("missed")))
-                .allSatisfy(missed -> assertThat(missed.get("sentence").asText()).contains("nothing near enough"));
+                .allSatisfy(
+                        missed -> assertThat(missed.get("sentence").asText()).contains("nothing near enough"));
     }
 
     @Test
@@ -228,11 +235,14 @@ class MatchCommandTest {
 
     @Test
     void onlySticksAtHandUnlessAskedForAny() throws IOException {
-        edit(study -> study.withBox(study.box().map(box -> box.withSticks(box.sticks().stream()
-                .map(stick -> stick.title().equals("Low cloud") ? stick.withState(Stick.State.WORN_OUT) : stick)
-                .toList()))));
+        edit(study -> study.withBox(study.box()
+                .map(box -> box.withSticks(box.sticks().stream()
+                        .map(stick -> stick.title().equals("Low cloud") ? stick.withState(Stick.State.WORN_OUT) : stick)
+                        .toList()))));
         assertThat(json(file).at("/zones/0/colors/0/sticks/0/name").asText()).isNotEqualTo("Low cloud");
-        assertThat(json(file, "--any-state").at("/zones/0/colors/0/sticks/0/name").asText())
+        assertThat(json(file, "--any-state")
+                        .at("/zones/0/colors/0/sticks/0/name")
+                        .asText())
                 .isEqualTo("Low cloud");
     }
 

@@ -42,7 +42,9 @@ class GapsTest {
     void onlyGapsCountThatHoldAValueTheStudyNeeds() {
         assertThat(said(Gaps.of(SET_OUT, List.of(3.0, 4.4, 8.2)))).containsExactly("nothing between 7.4 and 9.0");
         assertThat(said(Gaps.of(SET_OUT, List.of(0.8)))).containsExactly("nothing darker than 2.5");
-        assertThat(said(Gaps.of(SET_OUT, List.of(9.9)))).as("white is within 1.5 of the lightest").isEmpty();
+        assertThat(said(Gaps.of(SET_OUT, List.of(9.9))))
+                .as("white is within 1.5 of the lightest")
+                .isEmpty();
     }
 
     @Test
@@ -50,17 +52,19 @@ class GapsTest {
         List<Stick> middles = List.of(Sticks.stick(1, 5, 5, 20), Sticks.stick(2, 6, 0, -20));
         List<Gap> gaps = Gaps.of(middles, List.of());
         assertThat(said(gaps)).containsExactly("nothing darker than 5.0", "nothing lighter than 6.0");
-        assertThat(gaps.get(0)).isInstanceOfSatisfying(Gap.OfValue.class, gap -> assertThat(gap.from())
-                .isZero());
-        assertThat(gaps.get(1)).isInstanceOfSatisfying(Gap.OfValue.class, gap -> assertThat(gap.to())
-                .isEqualTo(10));
+        assertThat(gaps.get(0))
+                .isInstanceOfSatisfying(
+                        Gap.OfValue.class, gap -> assertThat(gap.from()).isZero());
+        assertThat(gaps.get(1))
+                .isInstanceOfSatisfying(
+                        Gap.OfValue.class, gap -> assertThat(gap.to()).isEqualTo(10));
         assertThat(Gaps.of(List.of(), List.of())).isEmpty();
     }
 
     @Test
     void aBandWithoutAWarmOrACoolStickIsAGap() {
-        List<Stick> lacking = List.of(
-                Sticks.stick(1, 2.5, 8, 12), Sticks.stick(2, 5, 0, 0), Sticks.stick(3, 8, 0, -12));
+        List<Stick> lacking =
+                List.of(Sticks.stick(1, 2.5, 8, 12), Sticks.stick(2, 5, 0, 0), Sticks.stick(3, 8, 0, -12));
         List<Gap> gaps = Gaps.of(lacking, List.of(5.0));
         assertThat(said(gaps)).containsExactly("no dark cool", "no middle warm", "no middle cool", "no light warm");
         assertThat(gaps.get(0)).isInstanceOfSatisfying(Gap.OfWarmth.class, gap -> {

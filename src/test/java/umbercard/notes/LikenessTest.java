@@ -36,8 +36,7 @@ class LikenessTest {
         5   | 40 | 265 | 5   | 40 | 235 | the same value, toward blue-green
         5   | 40 | 10  | 5   | 40 | 350 | the same value, cooler
         """)
-    void isSaidInAPaintersWords(
-            double value, double chroma, double hue, double v, double c, double h, String words) {
+    void isSaidInAPaintersWords(double value, double chroma, double hue, double v, double c, double h, String words) {
         Likeness likeness = Likeness.of(color(value, chroma, hue), color(v, c, h));
         assertThat(Words.say(likeness.words())).isEqualTo(words);
     }

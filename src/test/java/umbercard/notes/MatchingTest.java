@@ -78,18 +78,20 @@ class MatchingTest {
 
     @Test
     void whereNoneIsWithinValueTheNearestInValueComeFirst() {
-        AtHand dark = AtHand.of(
-                List.of(Sticks.stick(1, 2, 0, 0), Sticks.stick(2, 4.12, 30, 0), Sticks.stick(3, 4.15, 1, 0)));
+        AtHand dark =
+                AtHand.of(List.of(Sticks.stick(1, 2, 0, 0), Sticks.stick(2, 4.12, 30, 0), Sticks.stick(3, 4.15, 1, 0)));
         ColorMatches matches = match(Sticks.color(8, 0, 0), dark, Trust.VALUE_FIRST, 9);
         assertThat(matches.withinValue()).isFalse();
-        assertThat(ids(matches)).as("a tenth of a step alike goes by hue and chroma").containsExactly("s3", "s2", "s1");
+        assertThat(ids(matches))
+                .as("a tenth of a step alike goes by hue and chroma")
+                .containsExactly("s3", "s2", "s1");
     }
 
     @Test
     void equallyGoodOnesKeepTheOrderOfTheBox() {
-        AtHand alike = AtHand.of(
-                List.of(Sticks.stick(7, 5, 3, 3), Sticks.stick(2, 5, 3, 3), Sticks.stick(5, 5, 3, 3)));
-        assertThat(ids(match(Sticks.color(5, 0, 0), alike, Trust.VALUE_FIRST, 2))).containsExactly("s7", "s2");
+        AtHand alike = AtHand.of(List.of(Sticks.stick(7, 5, 3, 3), Sticks.stick(2, 5, 3, 3), Sticks.stick(5, 5, 3, 3)));
+        assertThat(ids(match(Sticks.color(5, 0, 0), alike, Trust.VALUE_FIRST, 2)))
+                .containsExactly("s7", "s2");
     }
 
     @Test

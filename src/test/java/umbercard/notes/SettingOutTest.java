@@ -17,7 +17,6 @@ import umbercard.color.Lab;
 import umbercard.color.Warmth;
 import umbercard.model.Stick;
 import umbercard.notes.SettingOut.Wish;
-import umbercard.picture.ZoneColors;
 import umbercard.store.Samples;
 import umbercard.words.Words;
 
@@ -42,7 +41,7 @@ class SettingOutTest {
 
     @Test
     void eachChoiceSaysWhatItIsFor() {
-        List<ZoneColors> zones = List.of(
+        List<ColoredZone> zones = List.of(
                 Sticks.zone("sky", 0.6, Sticks.color(7.4, 0, -2), Sticks.color(7.9, 0, -3)),
                 Sticks.zone("kiln", 0.2, Sticks.color(2.2, 6, 8)));
         Suggestion suggestion =
@@ -60,7 +59,7 @@ class SettingOutTest {
 
     @Test
     void whatLiesBeyondTheBoxIsClampedToTheValuesItReaches() {
-        List<ZoneColors> zones = List.of(Sticks.zone("kiln", 1, Sticks.color(0.5, 6, 10)));
+        List<ColoredZone> zones = List.of(Sticks.zone("kiln", 1, Sticks.color(0.5, 6, 10)));
         Suggestion suggestion = SettingOut.of(zones, AtHand.of(List.of(WARM_DARK, GRAY)), Wish.USUAL);
         assertThat(ids(suggestion)).containsExactly("s1");
         assertThat(suggestion.missed()).isEmpty();
@@ -73,7 +72,8 @@ class SettingOutTest {
 
     @Test
     void whatNoStickCanCoverIsToldWithTheNearest() {
-        List<ZoneColors> zones = List.of(Sticks.zone("bank", 0.75, Sticks.color(5, -30, 30)), Sticks.zone("sky", 0.25, GRAY.color()));
+        List<ColoredZone> zones =
+                List.of(Sticks.zone("bank", 0.75, Sticks.color(5, -30, 30)), Sticks.zone("sky", 0.25, GRAY.color()));
         Suggestion suggestion = SettingOut.of(zones, AtHand.of(List.of(GRAY, ACCENT)), Wish.USUAL);
         assertThat(suggestion.missed()).singleElement().satisfies(missed -> {
             assertThat(missed.zone()).isEqualTo("z-bank");
@@ -89,7 +89,7 @@ class SettingOutTest {
     @Test
     void whereTheFewestAreTooManyTheLargestShareIsCovered() {
         List<Stick> box = new ArrayList<>(List.of(WARM_DARK, COOL_DARK, ACCENT));
-        List<ZoneColors> zones = new ArrayList<>();
+        List<ColoredZone> zones = new ArrayList<>();
         for (int i = 0; i < 9; i++) {
             Lab color = Sticks.color(6 + i % 3, 60 * (i / 3) - 60, 60 * ((i + 1) % 3) - 60);
             box.add(new Stick("c" + i, "c" + i, new Stick.Slot(2, i + 1), color));
@@ -100,7 +100,9 @@ class SettingOutTest {
         assertThat(ids(suggestion)).contains("s1", "s2").doesNotContain("c0").contains("c8", "c7", "c6", "c5");
         assertThat(suggestion.missed()).hasSizeBetween(3, 4);
         assertThat(suggestion.proven()).isTrue();
-        assertThat(Words.say(suggestion.summary())).startsWith("8 sticks cover ").endsWith("more would be needed for all.");
+        assertThat(Words.say(suggestion.summary()))
+                .startsWith("8 sticks cover ")
+                .endsWith("more would be needed for all.");
     }
 
     /**
@@ -110,7 +112,7 @@ class SettingOutTest {
     @Property(seed = "12", tries = 150)
     void noSetOfSticksDoesBetter(@ForAll Random random) {
         List<Stick> box = Sticks.random(11, random);
-        List<ZoneColors> zones = new ArrayList<>();
+        List<ColoredZone> zones = new ArrayList<>();
         for (int i = 0; i < 5; i++) {
             Lab near = box.get(random.nextInt(11)).color();
             Lab color = new Lab(near.l() + random.nextInt(5) - 2, near.a() + random.nextInt(9), near.b());
@@ -125,14 +127,17 @@ class SettingOutTest {
                 .boxed()
                 .min(Comparator.<Integer>comparingInt(Integer::bitCount)
                         .thenComparing(set -> ranks(set, serving), SettingOutTest::compare))
-                .map(set -> IntStream.range(0, 11).filter(i -> (set >> i & 1) == 1).boxed().toList())
+                .map(set -> IntStream.range(0, 11)
+                        .filter(i -> (set >> i & 1) == 1)
+                        .boxed()
+                        .toList())
                 .orElseThrow();
         assertThat(ids(SettingOut.of(zones, atHand, wish)))
                 .isEqualTo(best.stream().map(place -> box.get(place).id()).toList());
     }
 
     /** The rows that SettingOut's comments state, put together by looking at every stick. */
-    private static List<List<Integer>> plainlyServing(List<ZoneColors> zones, AtHand atHand, Wish wish) {
+    private static List<List<Integer>> plainlyServing(List<ColoredZone> zones, AtHand atHand, Wish wish) {
         List<List<Integer>> serving = new ArrayList<>();
         List<Goal> goals = Goal.of(zones, atHand);
         for (Goal goal : goals) {
@@ -143,8 +148,8 @@ class SettingOutTest {
                                     goal.reached(), atHand.sticks().get(i).color())
                             <= wish.within())
                     .sorted(Comparator.comparingDouble(i -> {
-                        Ciede2000.Parts parts =
-                                Ciede2000.parts(goal.reached(), atHand.sticks().get(i).color());
+                        Ciede2000.Parts parts = Ciede2000.parts(
+                                goal.reached(), atHand.sticks().get(i).color());
                         return parts.lightness() * parts.lightness() / 4
                                 + parts.chroma() * parts.chroma()
                                 + parts.hue() * parts.hue()
@@ -167,7 +172,8 @@ class SettingOutTest {
 
     private static List<Integer> ranks(int set, List<List<Integer>> serving) {
         return serving.stream()
-                .map(row -> (int) row.stream().takeWhile(stick -> (set >> stick & 1) == 0).count())
+                .map(row -> (int)
+                        row.stream().takeWhile(stick -> (set >> stick & 1) == 0).count())
                 .toList();
     }
 
@@ -196,7 +202,7 @@ class SettingOutTest {
     @Test
     void theSameEveryTimeAndOnlyWithinItsLimits() {
         AtHand box = AtHand.of(Samples.kilnYard().box().sticks());
-        List<ZoneColors> zones = List.of(Sticks.zone("sky", 0.6, new Lab(74, -1, -5), new Lab(84, 0, -4)));
+        List<ColoredZone> zones = List.of(Sticks.zone("sky", 0.6, new Lab(74, -1, -5), new Lab(84, 0, -4)));
         assertThat(SettingOut.of(zones, box, Wish.USUAL)).isEqualTo(SettingOut.of(zones, box, Wish.USUAL));
         assertThatThrownBy(() -> Wish.USUAL.withMost(7)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> Wish.USUAL.withMost(17)).isInstanceOf(IllegalArgumentException.class);

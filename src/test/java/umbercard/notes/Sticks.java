@@ -6,8 +6,8 @@ import java.util.Random;
 import umbercard.color.Lab;
 import umbercard.color.MunsellValue;
 import umbercard.model.Stick;
+import umbercard.model.Zone;
 import umbercard.picture.MainColor;
-import umbercard.picture.ZoneColors;
 
 /** Sticks and zones made for tests. */
 final class Sticks {
@@ -34,10 +34,9 @@ final class Sticks {
     }
 
     /** A zone of a share of the picture, all its colors in equal shares. */
-    static ZoneColors zone(String name, double share, Lab... colors) {
-        return new ZoneColors(
-                "z-" + name,
-                name,
+    static ColoredZone zone(String name, double share, Lab... colors) {
+        return new ColoredZone(
+                new Zone("z-" + name, name, Zone.Plane.SLOPE, Zone.Distance.MIDDLE),
                 share,
                 List.of(colors).stream()
                         .map(color -> new MainColor(color, 1.0 / colors.length))

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
@@ -105,20 +104,6 @@ class MainColorsTest {
         assertThat(found).hasSize(1);
         assertThat(found.get(0).color().l()).isCloseTo(Lab.ofSrgb(KILN[3]).l(), within(1.0));
         assertThat(MainColors.of(picture, new boolean[8000], 3)).isEmpty();
-    }
-
-    /** The third and the fourth of the colors are 15 apart or more; the two blues of the other picture 3.9. */
-    @Test
-    void asManyColorsComeAsAreClearlyDifferent() {
-        boolean[] all = new boolean[8000];
-        Arrays.fill(all, true);
-        assertThat(MainColors.apart(uneven(1), all, 2, 4, 6, 0)).isEqualTo(MainColors.of(uneven(1), 4));
-        assertThat(MainColors.apart(uneven(1), all, 2, 4, 60, 0)).isEqualTo(MainColors.of(uneven(1), 2));
-        Picture alike = Photographs.picture(100, 80, (x, y) -> x < 40 ? 0x26211c : x < 70 ? 0x8090b0 : 0x8896b4);
-        assertThat(MainColors.apart(alike, all, 2, 4, 6, 0)).isEqualTo(MainColors.of(alike, 2));
-        assertThat(MainColors.apart(alike, all, 2, 4, 1, 0)).hasSize(3);
-        assertThat(MainColors.apart(alike, all, 2, 4, 1, 0.31)).hasSize(2);
-        assertThatThrownBy(() -> MainColors.apart(alike, all, 3, 2, 1, 0)).isInstanceOf(IllegalArgumentException.class);
     }
 
     @Test
