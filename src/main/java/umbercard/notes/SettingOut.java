@@ -15,7 +15,8 @@ import umbercard.color.Ciede2000;
  *
  * <p>Of equally few, those are taken that match the largest share of the picture best, then the next largest, and so on; equally
  * good ones in the order of the box. Where the fewest are too many, as many as may be are taken that cover the largest
- * share. What no stick at hand can cover is left out and told.
+ * share. What no stick at hand can cover is left out and told. The search is bounded; where it ends before it is through,
+ * what was found by then is given, and that it is not proven to be the best.
  */
 public final class SettingOut {
     private static final long NODES = 20_000;
@@ -85,7 +86,12 @@ public final class SettingOut {
         if (atHand.isEmpty()) {
             throw new IllegalArgumentException("no stick is at hand");
         }
-        return new SettingOut(zones, atHand, wish).suggest();
+        return of(zones, atHand, wish, NODES);
+    }
+
+    /** The same, looking at so many nodes of each search at most. */
+    static Suggestion of(List<ColoredZone> zones, AtHand atHand, Wish wish, long nodes) {
+        return new SettingOut(zones, atHand, wish).suggest(nodes);
     }
 
     private List<Integer> covering(Goal goal, Matching matching) {
@@ -105,18 +111,18 @@ public final class SettingOut {
         return rows;
     }
 
-    private Suggestion suggest() {
+    private Suggestion suggest(long nodes) {
         BitSet rows = new BitSet();
         for (int row = 0; row < serving.size(); row++) {
             rows.set(row, !serving.get(row).isEmpty());
         }
-        SetCover search = new SetCover(rowsOfStick, NODES);
+        SetCover search = new SetCover(rowsOfStick, nodes);
         Optional<List<Integer>> fewest = search.fewest(rows, wish.most);
         if (fewest.isPresent()) {
             return told(bestOf(fewest.get(), rows, search), true, true);
         }
         boolean tooMany = !search.gaveUp();
-        SetCover again = new SetCover(rowsOfStick, NODES);
+        SetCover again = new SetCover(rowsOfStick, nodes);
         List<Integer> heaviest = again.heaviest(rows, wish.most, weights());
         return told(heaviest, covers(heaviest, rows), tooMany && !again.gaveUp());
     }

@@ -105,6 +105,20 @@ class SettingOutTest {
                 .endsWith("more would be needed for all.");
     }
 
+    @Test
+    void whereTheSearchEndsTooEarlyThatIsSaid() {
+        AtHand box = AtHand.of(Samples.kilnYard().box().sticks());
+        List<ColoredZone> zones = List.of(
+                Sticks.zone("sky", 0.6, new Lab(74, -1, -5), new Lab(84, 0, -4)),
+                Sticks.zone("pond", 0.4, new Lab(48, 1, -3), new Lab(33, -1, -9)));
+        Suggestion cut = SettingOut.of(zones, box, Wish.USUAL, 8);
+        assertThat(cut.proven()).isFalse();
+        assertThat(cut.missed()).isEmpty();
+        assertThat(Words.say(cut.summary()))
+                .matches("\\d sticks cover every zone; whether fewer would was not settled\\.");
+        assertThat(SettingOut.of(zones, box, Wish.USUAL).proven()).isTrue();
+    }
+
     /**
      * Of all sets of sticks: the smallest that covers what can be covered and has the parts, and of these the one whose ranks,
      * color after color by share, come first.
