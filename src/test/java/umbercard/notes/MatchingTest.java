@@ -79,7 +79,7 @@ class MatchingTest {
     @Test
     void whereNoneIsWithinValueTheNearestInValueComeFirst() {
         AtHand dark =
-                AtHand.of(List.of(Sticks.stick(1, 2, 0, 0), Sticks.stick(2, 4.12, 30, 0), Sticks.stick(3, 4.15, 1, 0)));
+                AtHand.of(List.of(Sticks.stick(1, 2, 0, 0), Sticks.stick(2, 4.15, 30, 0), Sticks.stick(3, 4.12, 1, 0)));
         ColorMatches matches = match(Sticks.color(8, 0, 0), dark, Trust.VALUE_FIRST, 9);
         assertThat(matches.withinValue()).isFalse();
         assertThat(ids(matches))

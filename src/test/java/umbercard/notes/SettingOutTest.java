@@ -154,6 +154,8 @@ class SettingOutTest {
     private static List<List<Integer>> plainlyServing(List<ColoredZone> zones, AtHand atHand, Wish wish) {
         List<List<Integer>> serving = new ArrayList<>();
         List<Goal> goals = Goal.of(zones, atHand);
+        assertThat(goals)
+                .isSortedAccordingTo(Comparator.comparingDouble(Goal::share).reversed());
         for (Goal goal : goals) {
             serving.add(IntStream.range(0, atHand.sticks().size())
                     .boxed()
