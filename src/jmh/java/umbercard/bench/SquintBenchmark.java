@@ -25,6 +25,7 @@ import umbercard.photo.SquintPyramid;
 import umbercard.photo.SquintWay;
 import umbercard.photo.ValueCurve;
 import umbercard.photo.Values;
+import umbercard.picture.MainColor;
 import umbercard.picture.Picture;
 import umbercard.picture.ValueField;
 
@@ -159,7 +160,7 @@ public class SquintBenchmark {
 
     /** The main colors of the picture. */
     @Benchmark
-    public List<MainColors.MainColor> clusters() {
+    public List<MainColor> clusters() {
         return MainColors.of(picture, COLORS);
     }
 
