@@ -18,6 +18,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.TypeConversionException;
 import umbercard.model.Keyed;
 import umbercard.model.Light;
+import umbercard.store.Preferred;
 import umbercard.words.Trouble;
 import umbercard.words.Words;
 
@@ -40,6 +41,7 @@ public final class Cli {
      * @return the exit code
      */
     public static int run(List<String> arguments, DeskOpener desk, PrintWriter out, PrintWriter err) {
+        Words.useValues(Preferred.values());
         CommandLine line = line(desk, out, err);
         List<String> call = arguments.isEmpty() ? List.of(DeskCommand.NAME) : arguments;
         try {
@@ -85,6 +87,7 @@ public final class Cli {
                 .registerConverter(Share.class, Share::parse)
                 .registerConverter(Count.class, Count::parse)
                 .registerConverter(MunsellNumber.class, MunsellNumber::parse)
+                .registerConverter(Numbering.Scale.class, Numbering.Scale::parse)
                 .registerConverter(Light.class, Cli::light)
                 .registerConverter(Path.class, Cli::path);
     }

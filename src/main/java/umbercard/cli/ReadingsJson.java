@@ -7,6 +7,7 @@ import java.io.UncheckedIOException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import umbercard.color.ValueScale;
 import umbercard.door.Figure;
 import umbercard.door.Finding;
 import umbercard.door.Place;
@@ -16,7 +17,7 @@ import umbercard.geometry.Point;
 import umbercard.words.Words;
 
 /**
- * Readings as one JSON object with stable keys, for scripts. Places are in frame units (the frame's height is 1), points as
+ * Readings as one JSON object with stable keys, for scripts; values are Munsell's, however the painter numbers them. Places are in frame units (the frame's height is 1), points as
  * {@code [x, y]}, y down: {@code at} a point, {@code between} two, {@code along} a line, {@code over} outlines, or {@code of}
  * zones and notes by id.
  */
@@ -45,8 +46,8 @@ final class ReadingsJson {
         json.put("id", line.rule().id());
         json.put("verdict", finding.verdict().key());
         json.put("figures", finding.figures().stream().map(ReadingsJson::figure).toList());
-        json.put("sentence", Words.say(finding.sentence()));
-        json.put("rule", report.ruleInWords(line.rule()));
+        json.put("sentence", Words.say(finding.sentence(), ValueScale.MUNSELL));
+        json.put("rule", report.ruleInWords(line.rule(), ValueScale.MUNSELL));
         json.put("source", line.rule().source());
         json.put("places", finding.places().stream().map(ReadingsJson::place).toList());
         return json;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.MissingResourceException;
+import umbercard.color.ValueScale;
 import umbercard.door.Finding;
 import umbercard.door.Reading;
 import umbercard.door.Rule;
@@ -70,9 +71,9 @@ record ReadingsReport(Study study, Thumbnail thumbnail, List<Line> lines) {
     }
 
     /** The rule with the limits in force; the id of one whose words are not here. */
-    String ruleInWords(Rule rule) {
+    String ruleInWords(Rule rule, ValueScale numbering) {
         try {
-            return Words.say(Evaluation.said(rule, study));
+            return Words.say(Evaluation.said(rule, study), numbering);
         } catch (MissingResourceException notOurs) {
             return rule.id();
         }

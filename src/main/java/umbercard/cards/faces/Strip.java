@@ -1,6 +1,7 @@
 package umbercard.cards.faces;
 
 import java.util.List;
+import umbercard.color.MunsellValue;
 import umbercard.door.Drawing;
 import umbercard.door.Drawing.Weight;
 import umbercard.door.Look;
@@ -48,11 +49,14 @@ final class Strip {
     }
 
     private String value() {
-        return Words.say("cards.notes.figure", note.stick().color().value());
+        return Words.brief(MunsellValue.of(note.stick().color()));
     }
 
     void draw(Drawing drawing, StripForm form, double left, double top) {
-        String title = Words.say("cards.part.strip", number, caption.sentence(place(), value()));
+        String title = Words.say(
+                "cards.part.strip",
+                number,
+                caption.sentence(place(), MunsellValue.of(note.stick().color())));
         drawing.group("strip-" + number, title, () -> {
             labels(drawing, form, left, top);
             patches(drawing, form, left + form.labels(), top);

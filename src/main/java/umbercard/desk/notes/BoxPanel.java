@@ -13,6 +13,7 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
 import net.miginfocom.swing.MigLayout;
+import umbercard.color.MunsellValue;
 import umbercard.desk.session.Session;
 import umbercard.desk.theme.Keys;
 import umbercard.desk.theme.WordButton;
@@ -154,8 +155,8 @@ final class BoxPanel extends JPanel {
     private String words(Stick stick) {
         String numbers = numbers(stick);
         String words = numbers.isEmpty()
-                ? Words.say("notes.box.stick", StripWords.stick(stick), StripWords.value(stick))
-                : Words.say("notes.box.used", StripWords.stick(stick), StripWords.value(stick), numbers);
+                ? Words.say("notes.box.stick", StripWords.stick(stick), MunsellValue.of(stick.color()))
+                : Words.say("notes.box.used", StripWords.stick(stick), MunsellValue.of(stick.color()), numbers);
         return stick.state() == Stick.State.OWNED
                 ? words
                 : Words.say("notes.box." + stick.state().key(), words);

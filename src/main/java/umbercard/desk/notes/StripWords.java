@@ -1,9 +1,9 @@
 package umbercard.desk.notes;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import umbercard.color.MunsellValue;
 import umbercard.model.ColorNote;
 import umbercard.model.Stick;
 import umbercard.model.Study;
@@ -22,9 +22,9 @@ final class StripWords {
                 .collect(Collectors.joining("  "));
     }
 
-    /** The Munsell value to one place. */
+    /** The value in few letters, to stand in a column. */
     static String value(Stick stick) {
-        return String.format(Locale.ROOT, "%.1f", stick.color().value());
+        return Words.brief(MunsellValue.of(stick.color()));
     }
 
     /** Zone, purpose, direction and touch; what is not set is left out. */
@@ -48,7 +48,7 @@ final class StripWords {
                 "notes.strip.spoken",
                 Integer.toString(number),
                 stick(note.stick()),
-                value(note.stick()),
+                MunsellValue.of(note.stick().color()),
                 String.join(", ", uses(study, note)));
     }
 }
