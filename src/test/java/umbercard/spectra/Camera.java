@@ -14,8 +14,8 @@ import javax.imageio.stream.MemoryCacheImageOutputStream;
 
 /**
  * A camera: what it makes of a light and a surface, and how it writes it down. XYZ becomes linear sRGB by the four-digit
- * matrix printed in IEC 61966-2-1 and is encoded by that standard's curve. Whites are balanced by von Kries' rule on the
- * cone responses of Hunt, Pointer and Estevez (matrix normalized to D65, from memory), not by the Bradford ones.
+ * matrix printed in IEC 61966-2-1 and is encoded by that standard's curve. Whites are balanced as cameras do it, by a gain for
+ * each of these channels; the program adapts in another space.
  *
  * @param light what it photographs under
  * @param balancedTo the white that its balance was set for
@@ -34,12 +34,6 @@ public record Camera(
     private static final double[][] SRGB = {
         {3.2406, -1.5372, -0.4986}, {-0.9689, 1.8758, 0.0415}, {0.0557, -0.2040, 1.0570}
     };
-    private static final double[][] CONES = {{0.40024, 0.70760, -0.08081}, {-0.22630, 1.16532, 0.04570}, {0, 0, 0.91822}
-    };
-    private static final double[][] XYZ_OF_CONES = {
-        {1.859936, -1.129382, 0.219897}, {0.361191, 0.638812, -0.000006}, {0, 0, 1.089064}
-    };
-
     /** Electrons that fill a pixel, and the noise of reading it in electrons. */
     private static final double FULL = 8000;
 
@@ -72,13 +66,12 @@ public record Camera(
     }
 
     private double[] channels(double[] xyz) {
-        double[] from = times(CONES, Observer.white(balancedTo));
-        double[] to = times(CONES, Observer.white(Lights.D65));
-        double[] cones = times(CONES, xyz);
+        double[] from = times(SRGB, Observer.white(balancedTo));
+        double[] rgb = times(SRGB, xyz);
         for (int k = 0; k < 3; k++) {
-            cones[k] *= Math.pow(to[k] / from[k], completeness);
+            rgb[k] /= Math.pow(from[k], completeness);
         }
-        return times(SRGB, times(XYZ_OF_CONES, cones));
+        return rgb;
     }
 
     private static double[] times(double[][] m, double[] v) {
