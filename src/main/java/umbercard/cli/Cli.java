@@ -68,6 +68,7 @@ public final class Cli {
                 .addSubcommand(new FirstPassCommand(out, err))
                 .addSubcommand(new ReadingsCommand(out, err))
                 .addSubcommand(new CardsCommand(out, err))
+                .addSubcommand(new BoxCommand(out, err))
                 .addSubcommand(new PluginsCommand(out))
                 .setOut(out)
                 .setErr(err)

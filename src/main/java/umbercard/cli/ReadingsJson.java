@@ -1,9 +1,5 @@
 package umbercard.cli;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.SerializationFeature;
-import java.io.UncheckedIOException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,8 +18,6 @@ import umbercard.words.Words;
  * zones and notes by id.
  */
 final class ReadingsJson {
-    private static final ObjectMapper MAPPER = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
-
     private ReadingsJson() {}
 
     static String of(ReadingsReport report) {
@@ -33,11 +27,7 @@ final class ReadingsJson {
         json.put(
                 "readings",
                 report.lines().stream().map(line -> reading(report, line)).toList());
-        try {
-            return MAPPER.writeValueAsString(json);
-        } catch (JsonProcessingException defect) {
-            throw new UncheckedIOException(defect);
-        }
+        return JsonText.of(json);
     }
 
     private static Map<String, Object> reading(ReadingsReport report, ReadingsReport.Line line) {
