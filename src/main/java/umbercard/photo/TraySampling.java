@@ -2,6 +2,7 @@ package umbercard.photo;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import umbercard.color.Ciede2000;
@@ -107,6 +108,30 @@ public final class TraySampling {
     public static List<Cell> cells(String photo, Picture picture, Tray tray) throws Trouble {
         EventThread.refuse("looking into a tray");
         return new TraySampling(photo, picture, tray).cells();
+    }
+
+    /** The sticks of the cells that have one color, glaring ones among them: their colors are doubtful, but there they are. */
+    public static List<Stick> sticks(List<Cell> cells) {
+        return cells.stream()
+                .filter(cell -> cell.look() == Look.STICK || cell.look() == Look.GLARE)
+                .map(Cell::stick)
+                .toList();
+    }
+
+    /** What is to be said of the cells that show no stick, or none to be trusted: a sentence for each kind there is. */
+    public static List<Message> remarks(List<Cell> cells) {
+        List<Message> remarks = new ArrayList<>();
+        for (Look look : List.of(Look.GLARE, Look.EMPTY, Look.UNCERTAIN)) {
+            List<String> slots = cells.stream()
+                    .filter(cell -> cell.look() == look)
+                    .map(cell -> cell.slot().label())
+                    .toList();
+            if (!slots.isEmpty()) {
+                String key = "photo.tray." + look.name().toLowerCase(Locale.ROOT);
+                remarks.add(Message.of(key, slots.size(), String.join(", ", slots)));
+            }
+        }
+        return remarks;
     }
 
     private void requireEnoughPixels() throws Trouble {
