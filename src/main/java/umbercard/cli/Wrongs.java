@@ -3,6 +3,7 @@ package umbercard.cli;
 import java.util.Collection;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import picocli.CommandLine.MaxValuesExceededException;
 import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.Model.ArgGroupSpec;
 import picocli.CommandLine.Model.ArgSpec;
@@ -21,7 +22,7 @@ final class Wrongs {
 
     static String say(ParameterException wrong) {
         String command = wrong.getCommandLine().getCommandName();
-        if (wrong instanceof MutuallyExclusiveArgsException) {
+        if (wrong instanceof MutuallyExclusiveArgsException || wrong instanceof MaxValuesExceededException) {
             return Words.say("cli.wrong.one-of", rivals(wrong.getCommandLine().getCommandSpec()));
         }
         if (wrong instanceof OverwrittenOptionException twice) {
@@ -48,7 +49,8 @@ final class Wrongs {
 
     /** Of options that belong together the first stands for all. */
     private static Stream<ArgSpec> rivals(ArgGroupSpec group) {
-        Stream<ArgSpec> together = group.subgroups().stream().flatMap(inner -> inner.args().stream().limit(1));
+        Stream<ArgSpec> together = group.subgroups().stream()
+                .flatMap(inner -> inner.args().stream().limit(1));
         return Stream.concat(group.args().stream(), together);
     }
 

@@ -112,7 +112,8 @@ final class PrintedGrays {
         }
         double least = Arrays.stream(ratios).min().orElseThrow();
         double most = Arrays.stream(ratios).max().orElseThrow();
-        boolean isGray = least > 0 && most < 1 && most < (1 + MOST_COLORED) * least && pixels.unevenness() < MOST_UNEVEN;
+        boolean isGray =
+                least > 0 && most < 1 && most < (1 + MOST_COLORED) * least && pixels.unevenness() < MOST_UNEVEN;
         return isGray && ToneCurve.isBearable(Math.log(known) / Math.log(mean(ratios)))
                 ? OptionalDouble.of(mean(ratios))
                 : OptionalDouble.empty();
@@ -131,7 +132,9 @@ final class PrintedGrays {
                 marks.card(),
                 whites.stream()
                         .map(one -> new WhiteField.Known(
-                                one.place(), one.light().stream().map(tone::linear).toList(), luminance))
+                                one.place(),
+                                one.light().stream().map(tone::linear).toList(),
+                                luminance))
                         .toList());
     }
 

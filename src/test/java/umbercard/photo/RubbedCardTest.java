@@ -28,9 +28,7 @@ class RubbedCardTest {
     private static final DoubleUnaryOperator S_SHAPED = light -> light - 0.06 * Math.sin(2 * Math.PI * light);
 
     @ParameterizedTest(name = "{0}")
-    @CsvSource(
-            delimiter = ';',
-            textBlock = """
+    @CsvSource(delimiter = ';', textBlock = """
                     A, balanced for daylight; 2.7; 4.9
                     D50, balanced by the camera; 1.0; 2.5
                     D75, balanced for daylight; 1.2; 2.8
@@ -41,12 +39,14 @@ class RubbedCardTest {
         Findings findings = card.read(Trays.cameras().get(camera));
         double[] errors = card.errors(findings);
         assertThat(Trays.quantile(errors, 0.5)).as("median").isLessThan(median);
-        assertThat(Trays.quantile(errors, 0.95)).as("95 %%").isLessThan(most);
+        assertThat(Trays.quantile(errors, 0.95)).as("95th percentile").isLessThan(most);
         assertThat(findings.patches())
                 .filteredOn(patch -> patch.look() == Look.BARE)
                 .extracting(Rubbed::id)
                 .containsExactlyElementsOf(RubbedCards.BARE);
-        assertThat(findings.patches()).filteredOn(patch -> patch.look() == Look.RUBBED).hasSize(13);
+        assertThat(findings.patches())
+                .filteredOn(patch -> patch.look() == Look.RUBBED)
+                .hasSize(13);
         assertThat(findings.graysRubbedOver()).isEqualTo(RubbedCards.RUBBED_OVER);
     }
 

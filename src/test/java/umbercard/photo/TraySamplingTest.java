@@ -55,7 +55,7 @@ class TraySamplingTest {
 
         double[] errors = Trays.errors(uneven, cells);
         assertThat(Trays.quantile(errors, 0.5)).as("median").isLessThan(median);
-        assertThat(Trays.quantile(errors, 0.95)).as("95 %%").isLessThan(most);
+        assertThat(Trays.quantile(errors, 0.95)).as("95th percentile").isLessThan(most);
         assertThat(at(cells, Look.EMPTY)).isEqualTo(Trays.EMPTY);
         assertThat(at(cells, Look.GLARE)).isEqualTo(Trays.GLARING);
         assertThat(at(cells, Look.UNCERTAIN)).isEmpty();

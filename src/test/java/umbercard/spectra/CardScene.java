@@ -15,7 +15,11 @@ public record CardScene(Size card, List<Area> areas, Falloff falloff) {
 
     private static final Spectrum TABLE = Spectrum.neutral(0.15);
 
-    /** @param grainy whether it is rubbed, so that its light varies with the tooth of the card; print is even */
+    /**
+     * A rectangle of one color.
+     *
+     * @param grainy whether it is rubbed, so that its light varies with the tooth of the card; print is even
+     */
     public record Area(Point corner, Size size, Spectrum surface, boolean grainy) {
         boolean has(double x, double y) {
             return x >= corner.x()

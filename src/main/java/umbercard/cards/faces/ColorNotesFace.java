@@ -98,7 +98,8 @@ public final class ColorNotesFace implements Face {
         Dealt dealt = dealt(study, card, Looks.of(new ColorNotesFace()), new Setting(Roboto.type()));
         return dealt.cards().stream()
                 .map(places -> places.stream()
-                        .map(place -> dealt.layout().rubbed(place, study.notes().get(place.note()).stick()))
+                        .map(place -> dealt.layout()
+                                .rubbed(place, study.notes().get(place.note()).stick()))
                         .toList())
                 .toList();
     }

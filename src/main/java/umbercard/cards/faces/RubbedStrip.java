@@ -22,7 +22,11 @@ public record RubbedStrip(int note, Stick stick, Part patch, Part gray, List<Par
         bare = List.copyOf(bare);
     }
 
-    /** @param corner the upper left one */
+    /**
+     * An upright rectangle on the card.
+     *
+     * @param corner the upper left one
+     */
     public record Part(Point corner, Size size) {
         static Part of(Box box) {
             return new Part(box.corner(), box.size());
