@@ -15,6 +15,10 @@ import org.junit.jupiter.api.io.TempDir;
 import umbercard.color.Ciede2000;
 import umbercard.geometry.Point;
 import umbercard.model.Stick;
+import umbercard.photo.PhotoReader;
+import umbercard.photo.Photographs;
+import umbercard.photo.Progress;
+import umbercard.picture.Picture;
 import umbercard.spectra.Camera;
 import umbercard.spectra.Lights;
 import umbercard.spectra.Observer;
@@ -82,6 +86,31 @@ class BoxFromPhotoTest {
                 .sorted()
                 .toArray();
         assertThat(Trays.quantile(errors, 0.5)).isLessThan(1.2);
+    }
+
+    @Test
+    void placesAreThoseOfTheFileHoweverLarge() throws IOException {
+        Picture small = PhotoReader.read(photo, Progress.NONE);
+        Picture large = Photographs.picture(2 * small.width(), 2 * small.height(), (x, y) -> small.rgb(x / 2, y / 2));
+        Path file = Files.write(folder.resolve("large.jpg"), Photographs.jpeg(large));
+        Calls.Result result = Calls.run(
+                "box",
+                "--from-photo",
+                file,
+                "--grid",
+                "6x6",
+                "--corners",
+                places(twice(VIEW.corners(SCENE.width(), SCENE.height()))),
+                "--white",
+                places(twice(SCENE.whites(VIEW))));
+        assertThat(result.err()).isEmpty();
+        assertThat(result.out())
+                .startsWith("large: 33 sticks")
+                .contains("empty, looking like the tray's lining: A5, C6, F1.");
+    }
+
+    private static List<Point> twice(List<Point> points) {
+        return points.stream().map(p -> new Point(2 * p.x(), 2 * p.y())).toList();
     }
 
     @Test
