@@ -11,7 +11,7 @@ import org.openjdk.jmh.runner.RunnerException;
 import umbercard.desk.Frames;
 
 /**
- * Runs what its arguments name: {@code events}, {@code errors}, {@code frames}, {@code photo}, {@code squint}, {@code matching}, {@code first-pass}, then {@code report}; all of them when they say
+ * Runs what its arguments name: {@code events}, {@code errors}, {@code frames}, {@code photo}, {@code squint}, {@code matching}, {@code first-pass}, {@code tray}, then {@code report}; all of them when they say
  * {@code all}. The results are left under {@code target/bench}. With {@code quick} each event is measured in one round
  * instead of three; with {@code baselines} also by the methods that take minutes for one; with {@code publish} the page and
  * the plot are written into {@code src/docs} as well.
@@ -45,6 +45,9 @@ public final class Benchmarks {
         }
         if (all || wanted.contains("first-pass")) {
             write("first-pass.json", FirstPasses.measure());
+        }
+        if (all || wanted.contains("tray")) {
+            write("tray.json", TrayErrors.measure());
         }
         if (all || wanted.contains("report")) {
             Report.write(OUT, OUT);

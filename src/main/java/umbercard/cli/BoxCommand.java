@@ -18,7 +18,7 @@ import umbercard.words.Message;
 import umbercard.words.Trouble;
 import umbercard.words.Words;
 
-/** Checks a box, tells what is in it, and writes it as another kind of file. */
+/** Checks a box or takes one from a photograph, tells what is in it, and writes it as another kind of file. */
 @Command(name = "box")
 final class BoxCommand implements Callable<Integer> {
     @ArgGroup(multiplicity = "1")
@@ -43,12 +43,15 @@ final class BoxCommand implements Callable<Integer> {
         @Parameters(paramLabel = "FILE", descriptionKey = "cli.help.box.file")
         private Path file = Path.of("");
 
+        @ArgGroup(exclusive = false)
+        private PhotographedTray tray = new PhotographedTray();
+
         String name() {
-            return file.toString();
+            return tray.isAsked() ? tray.file() : file.toString();
         }
 
         Reads read(PrintWriter err) throws IOException {
-            return BoxOpening.read(file, err);
+            return tray.isAsked() ? tray.read() : BoxOpening.read(file, err);
         }
     }
 

@@ -87,6 +87,8 @@ public final class Cli {
         line.registerConverter(SheetSize.class, SheetSize::parse)
                 .registerConverter(Tape.class, Tape::parse)
                 .registerConverter(Share.class, Share::parse)
+                .registerConverter(Grid.class, Grid::parse)
+                .registerConverter(Places.class, Places::parse)
                 .registerConverter(Count.class, Count::parse)
                 .registerConverter(StickCount.class, StickCount::parse)
                 .registerConverter(MunsellNumber.class, MunsellNumber::parse)

@@ -79,8 +79,7 @@ final class Strip {
 
     private void patches(Drawing drawing, StripForm form, double left, double top) {
         Box printed = new Box(left, top, form.printed(), form.tall());
-        Box rub = new Box(printed.right(), top, form.rub(), form.tall());
-        Box gray = new Box(rub.right() - form.rub() / 3, top, form.rub() / 3, form.tall());
+        Box gray = form.gray(left, top);
         drawing.rectangle(
                 "strip-" + number + "-color",
                 Words.say("cards.part.color", number),
