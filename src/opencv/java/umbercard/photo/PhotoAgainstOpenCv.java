@@ -38,12 +38,10 @@ class PhotoAgainstOpenCv {
         byte[] bgr = new byte[3 * mat.rows() * mat.cols()];
         mat.get(0, 0, bgr);
         int width = mat.cols();
-        Oriented.assertAgrees(
-                tag,
-                Photographs.picture(width, mat.rows(), (x, y) -> {
-                    int at = 3 * (y * width + x);
-                    return (bgr[at + 2] & 0xff) << 16 | (bgr[at + 1] & 0xff) << 8 | (bgr[at] & 0xff);
-                }));
+        Oriented.assertAgrees(tag, Photographs.picture(width, mat.rows(), (x, y) -> {
+            int at = 3 * (y * width + x);
+            return (bgr[at + 2] & 0xff) << 16 | (bgr[at + 1] & 0xff) << 8 | (bgr[at] & 0xff);
+        }));
     }
 
     @ParameterizedTest(name = "{0}, split at {2}")
@@ -77,9 +75,9 @@ class PhotoAgainstOpenCv {
         mat.get(0, 0, samples);
         ValueField theirs = new ValueField(field.width(), field.height(), samples);
         double most = sigma < 3 ? 0.02 : 0.25;
-        assertThat(SquintPyramidTest.difference(Squinter.squint(field, sigma), theirs)).isLessThan(most);
-        assertThat(SquintPyramidTest.difference(
-                        new SquintPyramid(picture).values(SquintWay.GAUSSIAN, sigma), theirs))
+        assertThat(SquintPyramidTest.difference(Squinter.squint(field, sigma), theirs))
+                .isLessThan(most);
+        assertThat(SquintPyramidTest.difference(new SquintPyramid(picture).values(SquintWay.GAUSSIAN, sigma), theirs))
                 .isLessThan(most);
     }
 
