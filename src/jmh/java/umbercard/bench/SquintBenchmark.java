@@ -29,7 +29,7 @@ import umbercard.picture.MainColor;
 import umbercard.picture.Picture;
 import umbercard.picture.ValueField;
 
-/** What one move of the squint and of the split costs on Kiln Hill, and its main colors, beside ImageJ doing the same work. */
+/** What one move of the squint and of the split costs on Kiln Hill, and its main colors, beside ImageJ and OpenCV. */
 @State(Scope.Thread)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 @BenchmarkMode(Mode.SampleTime)
@@ -48,6 +48,7 @@ public class SquintBenchmark {
     private ValueCurve curve = ValueCurve.of(values);
     private FloatProcessor light = new FloatProcessor(1, 1);
     private FloatProcessor squintedLight = light;
+    private OpenCv openCv = new OpenCv(picture, values, squinted);
     private double sigma;
     private double split;
     private int step;
@@ -63,6 +64,7 @@ public class SquintBenchmark {
         curve = ValueCurve.of(squinted);
         light = new FloatProcessor(picture.width(), picture.height(), values.luminance());
         squintedLight = new FloatProcessor(picture.width(), picture.height(), squinted.luminance());
+        openCv = new OpenCv(picture, values, squinted);
     }
 
     private double diagonal() {
@@ -136,6 +138,12 @@ public class SquintBenchmark {
         return List.of(gray, gray.getHistogram());
     }
 
+    /** OpenCV's Gaussian of the same field, to eight bits, with its histogram. */
+    @Benchmark
+    public Object squintValuesByOpenCv() {
+        return openCv.squint(sigma);
+    }
+
     /** A move of the split: its share, and the picture in two values. */
     @Benchmark
     public List<Object> split() {
@@ -158,6 +166,12 @@ public class SquintBenchmark {
         return List.of(two, best, two.getHistogram()[0]);
     }
 
+    /** OpenCV's threshold of the same field, and the share below it. */
+    @Benchmark
+    public double splitByOpenCv() {
+        return openCv.split(split);
+    }
+
     /** The main colors of the picture. */
     @Benchmark
     public List<MainColor> clusters() {
@@ -169,5 +183,11 @@ public class SquintBenchmark {
     public Object clustersByImageJ() {
         ColorProcessor colors = new ColorProcessor(picture.width(), picture.height(), picture.pixels());
         return new ij.process.MedianCut(colors).convertToByte(COLORS);
+    }
+
+    /** OpenCV's k-means of all pixels to as many colors, in L*a*b*. */
+    @Benchmark
+    public Object clustersByOpenCv() {
+        return openCv.clusters(COLORS);
     }
 }
