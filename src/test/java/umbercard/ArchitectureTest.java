@@ -46,7 +46,7 @@ class ArchitectureTest {
             Map.entry("geometry", List.of()),
             Map.entry("color", List.of()),
             Map.entry("kernel", List.of()),
-            Map.entry("words", List.of()),
+            Map.entry("words", List.of("color")),
             Map.entry("model", List.of("geometry", "color")),
             Map.entry("picture", List.of("geometry", "color")),
             Map.entry("notan", List.of("model", "geometry")),

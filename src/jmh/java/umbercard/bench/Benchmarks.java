@@ -11,10 +11,11 @@ import org.openjdk.jmh.runner.RunnerException;
 import umbercard.desk.Frames;
 
 /**
- * Runs what its arguments name: {@code events}, {@code errors}, {@code frames}, {@code photo}, {@code squint}, {@code first-pass}, then {@code report}; all of them when they say
- * {@code all}. The results are left under {@code target/bench}. With {@code quick} each event is measured in one round
- * instead of three; with {@code baselines} also by the methods that take minutes for one; with {@code publish} the page and
- * the plot are written into {@code src/docs} as well.
+ * Runs what its arguments name: {@code events}, {@code errors}, {@code frames}, {@code photo}, {@code squint}, {@code
+ * first-pass}, {@code matching}, {@code tray}, then {@code report}; all of them when they say {@code all}. The results are left under {@code target/bench}. With {@code quick} each event is measured in one round
+ * instead of three; with {@code baselines} also by the methods that take minutes for one; with {@code publish} the parts
+ * of the page that have results under {@code target/bench}, and the plot, are written into {@code src/docs} as well; the
+ * other parts stay there as they were.
  */
 public final class Benchmarks {
     private static final Path OUT = Path.of("target", "bench");
@@ -36,12 +37,19 @@ public final class Benchmarks {
         }
         if (all || wanted.contains("photo")) {
             write("decode.json", DecodeTimes.measure(OUT, wanted.contains("quick") ? 5 : 15));
+            write("memory.json", LeastMemory.measure(OUT));
         }
         if (all || wanted.contains("squint")) {
             Squints.run(wanted.contains("quick") ? 1 : 3, OUT.resolve("squint.json"));
         }
+        if (all || wanted.contains("matching")) {
+            Matchings.run(wanted.contains("quick") ? 1 : 3, OUT.resolve("matching.json"));
+        }
         if (all || wanted.contains("first-pass")) {
             write("first-pass.json", FirstPasses.measure());
+        }
+        if (all || wanted.contains("tray")) {
+            write("tray.json", TrayErrors.measure());
         }
         if (all || wanted.contains("report")) {
             Report.write(OUT, OUT);

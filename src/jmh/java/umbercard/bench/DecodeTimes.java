@@ -26,10 +26,11 @@ import umbercard.photo.PhotoReader;
 import umbercard.photo.Progress;
 
 /**
- * From a JPEG's bytes to a picture of 2000 pixels, in turn with what others take for the same file (ImageJ reads it from the disk): the toolkit's decoder
- * alone, which reduces nothing and is the floor, and ImageJ, which reduces in gamma space.
+ * From a JPEG's bytes to a picture of 2000 pixels, in turn with what others take for the same file (ImageJ and OpenCV read it from the disk): the
+ * toolkit's decoder alone, which reduces nothing and is the floor, ImageJ, which reduces in gamma space, and OpenCV both ways.
  */
 final class DecodeTimes {
+    static final int WIDTH = 2000;
     private static final int[][] SIZES = {{4000, 3000}, {6000, 4000}, {8000, 6000}};
 
     /** Ways to come from bytes to a picture. */
@@ -39,7 +40,11 @@ final class DecodeTimes {
         /** The toolkit's own decoder, which is the quickest of those at hand. */
         BARE("ImageIO, decoding alone"),
         /** ImageJ's opener and its own resizing with averaging. */
-        IMAGEJ("ImageJ, decoding and reducing");
+        IMAGEJ("ImageJ, decoding and reducing"),
+        /** OpenCV's decoder and its area averaging. */
+        OPENCV("OpenCV, decoding and reducing"),
+        /** The same in linear light, as ours. */
+        OPENCV_IN_LIGHT("OpenCV, decoding and reducing in linear light");
 
         private final String words;
 
@@ -51,7 +56,7 @@ final class DecodeTimes {
             return words;
         }
 
-        private int run(Path path, byte[] file, int width, int height) throws IOException {
+        int run(Path path, byte[] file, int width, int height) throws IOException {
             return switch (this) {
                 case WORKING_PICTURE ->
                     PhotoReader.read("bench.jpg", file, Progress.NONE).width();
@@ -62,6 +67,8 @@ final class DecodeTimes {
                     whole.setInterpolationMethod(ImageProcessor.BILINEAR);
                     yield whole.resize(width, height, true).getWidth();
                 }
+                case OPENCV -> OpenCv.reduced(path, width, height).length;
+                case OPENCV_IN_LIGHT -> OpenCv.reducedInLight(path, width, height).length;
             };
         }
     }
@@ -98,7 +105,7 @@ final class DecodeTimes {
         for (int round = -warm; round < rounds; round++) {
             for (Way way : Way.values()) {
                 long start = System.nanoTime();
-                int got = way.run(path, file, 2000, 2000 * height / width);
+                int got = way.run(path, file, WIDTH, WIDTH * height / width);
                 double ms = (System.nanoTime() - start) / 1e6;
                 if (got == 0) {
                     throw new IllegalStateException("an empty picture");
@@ -131,7 +138,7 @@ final class DecodeTimes {
     }
 
     /** A photograph of varied content, the same every time: a sky, hills, growth, water, and the grain of a sensor. */
-    private static Path scene(Path folder, int width, int height, boolean progressive) throws IOException {
+    static Path scene(Path folder, int width, int height, boolean progressive) throws IOException {
         Path file = folder.resolve("scene-" + width + (progressive ? "-progressive" : "") + ".jpg");
         if (Files.exists(file)) {
             return file;

@@ -1,70 +1,66 @@
 package umbercard.bench;
 
-import com.fasterxml.jackson.core.type.TypeReference;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import umbercard.bench.Scenes.Dragged;
+import java.util.Map;
 
-/** Writes the page of the benchmarks from what they left: tables, and the plot of an event's cost by the number of marks. */
+/** Writes the page of the benchmarks from what they left. A part that was not measured stays as it stands on the page. */
 final class Report {
-    private static final int[] MARKS = {10, 50, 200, 1000};
-    private static final int[] NODES = {50, 300};
+    private static final String HEAD = """
+            # Benchmarks
 
-    private final Samples samples;
-    private final StringBuilder page = new StringBuilder();
+            Written by `mvn -B -ntp -Pbench test -Dbench.args="all publish"`, whole or in parts; see DEVELOPERS.md. Times are
+            milliseconds. They move with the machine; the ratios, taken between ways that ran in turn, hardly do.
+            """;
 
-    private Report(Samples samples) {
-        this.samples = samples;
-    }
+    private static final String PART = "\n## ";
 
-    /** Reads the results in one folder and writes {@code benchmarks.md} and {@code images/drag-cost.svg} into another. */
+    private Report() {}
+
+    /** Reads the results in one folder and writes {@code benchmarks.md} and its plot into another. */
     static void write(Path results, Path into) throws IOException {
-        Samples samples = Samples.read(results.resolve("events.json"));
-        Report report = new Report(samples);
-        report.head();
-        report.events();
-        report.worst();
-        report.press();
-        report.errors(results.resolve("errors.json"));
-        report.frames(results.resolve("frames.json"));
-        report.page.append(DecodeReport.of(results.resolve("decode.json")));
-        Files.createDirectories(into.resolve("images"));
-        Files.writeString(into.resolve("benchmarks.md"), report.page);
-        Files.writeString(into.resolve("images").resolve("drag-cost.svg"), report.plot());
+        Path page = into.resolve("benchmarks.md");
+        Map<String, String> parts = parts(Files.exists(page) ? Files.readString(page) : "");
+        parts.putAll(parts(DragReport.of(results, into.resolve("images"))
+                + DecodeReport.of(results)
+                + SquintReport.of(results.resolve("squint.json"))
+                + FirstPassReport.of(results.resolve("first-pass.json"))));
+        StringBuilder text = new StringBuilder(HEAD);
+        parts.values().forEach(part -> text.append(PART).append(part.strip()).append('\n'));
+        Files.writeString(page, text);
     }
 
-    private void line(String words, Object... figures) {
-        page.append(String.format(Locale.ROOT, words, figures)).append('\n');
+    /** The parts by their titles, in order. */
+    private static Map<String, String> parts(String page) {
+        Map<String, String> parts = new LinkedHashMap<>();
+        int from = page.indexOf(PART);
+        while (from >= 0) {
+            int next = page.indexOf(PART, from + 1);
+            String part = page.substring(from + PART.length(), next < 0 ? page.length() : next);
+            parts.put(part.lines().findFirst().orElse(""), part);
+            from = next;
+        }
+        return parts;
     }
 
-    private void head() {
-        line("# Benchmarks");
-        line("");
-        line(
-                "Written by `mvn -B -ntp -Pbench test -Dbench.args=\"all publish\"`; see DEVELOPERS.md. Times are milliseconds,");
-        line(
-                "median / 99th percentile, on a machine with %d processors, JDK %s. They move with the machine; the ratios, taken",
-                Runtime.getRuntime().availableProcessors(), Runtime.version().feature());
-        line(
-                "between methods that ran in turn, hardly do. Marks are uneven rounds of .04 to .16 of the frame's height, two of");
-        line("three laid, the others lifted; \"–\" was not measured because one event takes over ten seconds. The two");
-        line("that overlay every mark keep each mark's own shape from event to event, which makes them faster.");
-    }
-
-    private Optional<Samples.Of> of(String what, Method method, int marks, int nodes, Dragged dragged) {
-        return samples.of(new Samples.Key(what, method, marks, nodes, dragged));
-    }
-
-    private String cell(Optional<Samples.Of> times) {
-        return times.map(t -> number(t.at(.5)) + (t.count() < 10 ? "" : " / " + number(t.at(.99))))
-                .orElse("–");
+    /** When and on what the results in a file were measured, as a sentence. */
+    static String measured(Path results) throws IOException {
+        LocalDate day = Files.getLastModifiedTime(results)
+                .toInstant()
+                .atZone(ZoneOffset.UTC)
+                .toLocalDate();
+        return String.format(
+                Locale.ROOT,
+                "Measured on %s with %d processors, JDK %d.",
+                day,
+                Runtime.getRuntime().availableProcessors(),
+                Runtime.version().feature());
     }
 
     /** Three digits that count, as few as that takes. */
@@ -73,155 +69,14 @@ final class Report {
         return String.format(Locale.ROOT, "%,." + decimals + "f", value);
     }
 
-    private String ratio(Method baseline, Method method, int marks, int nodes) {
-        OptionalDouble slow = median(baseline, marks, nodes);
-        OptionalDouble fast = median(method, marks, nodes);
-        return slow.isPresent() && fast.isPresent() ? number(slow.getAsDouble() / fast.getAsDouble()) + " ×" : "–";
-    }
-
-    private OptionalDouble median(Method method, int marks, int nodes) {
-        return of("event", method, marks, nodes, Dragged.ORDINARY)
-                .map(times -> OptionalDouble.of(times.at(.5)))
-                .orElse(OptionalDouble.empty());
-    }
-
-    private void table(String what, List<Method> methods, Dragged dragged, int... marks) {
-        StringBuilder heads = new StringBuilder("| nodes | method |");
-        StringBuilder rule = new StringBuilder("| --- | --- |");
-        for (int n : marks) {
-            heads.append(' ').append(n).append(" marks |");
-            rule.append(" --- |");
-        }
-        line("");
-        line("%s", heads);
-        line("%s", rule);
-        for (int nodes : NODES) {
-            for (Method method : methods) {
-                StringBuilder row = new StringBuilder("| " + nodes + " | " + method.words() + " |");
-                for (int n : marks) {
-                    row.append(' ')
-                            .append(cell(of(what, method, n, nodes, dragged)))
-                            .append(" |");
-                }
-                line("%s", row);
-            }
-        }
-    }
-
-    private static List<Method> ours() {
-        List<Method> ours = new ArrayList<>(List.of(Method.values()));
-        ours.removeAll(List.of(Method.AREA, Method.OVERLAY));
-        return ours;
-    }
-
-    private void events() {
-        line("");
-        line("## One drag event, all figures of the live ledger");
-        table("event", List.of(Method.values()), Dragged.ORDINARY, MARKS);
-        line("");
-        line("![Cost of one drag event by the number of marks](images/drag-cost.svg)");
-        line("");
-        line("How many times faster, by the medians:");
-        line("");
-        line("| nodes | method | against | 10 marks | 50 marks | 200 marks | 1000 marks |");
-        line("| --- | --- | --- | --- | --- | --- | --- |");
-        for (int nodes : NODES) {
-            for (Method method : ours()) {
-                for (Method baseline : List.of(Method.AREA, Method.OVERLAY)) {
-                    StringBuilder row =
-                            new StringBuilder("| " + nodes + " | " + method.words() + " | " + baseline.words() + " |");
-                    for (int n : MARKS) {
-                        row.append(' ')
-                                .append(ratio(baseline, method, n, nodes))
-                                .append(" |");
-                    }
-                    line("%s", row);
-                }
-            }
-        }
-    }
-
-    private void worst() {
-        line("");
-        line("## The worst drag: a mass over a third of the frame");
-        table("event", ours(), Dragged.MASS, 1000);
-    }
-
-    private void press() {
-        line("");
-        line("## Pressing the button");
-        line("");
-        line("The first event of a drag, after another mark was dragged.");
-        table("press", ours(), Dragged.ORDINARY, MARKS);
-        line("");
-        line("On a mass over a third of the frame:");
-        table("press", ours(), Dragged.MASS, 1000);
-    }
-
-    private void errors(Path file) throws IOException {
-        if (Files.notExists(file)) {
-            return;
-        }
-        List<Errors.Worst> errors = new ObjectMapper().readValue(file.toFile(), new TypeReference<>() {});
-        line("");
-        line("## Error of the dark share");
-        line("");
-        line("Against rows through the drawn curves, largest of a few events, as a share of the frame.");
-        line("");
-        line("| method | marks | nodes | error |");
-        line("| --- | --- | --- | --- |");
-        for (Errors.Worst worst : errors) {
-            line("| %s | %d | %d | %.1e |", worst.method().words(), worst.marks(), worst.nodes(), worst.error());
-        }
-    }
-
-    private void frames(Path file) throws IOException {
-        line("");
-        line("## Frames while a point is dragged");
-        line("");
-        if (Files.notExists(file)) {
-            line("Not measured: there was no display.");
-            return;
-        }
-        List<FrameTimes> frames = new ObjectMapper().readValue(file.toFile(), new TypeReference<>() {});
-        line(
-                "From the dispatch of a drag event until all that it caused on the event thread is painted: the real desk with");
-        line(
-                "Kiln Hill's photograph, 1280 × 740 on a virtual display. *At work* is the event thread's own processor time.");
-        line("");
-        line(
-                "| marks | nodes | dragged: a point of | frames | median | p99 | worst | at work, median | p99 | button pressed |");
-        line("| --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |");
-        for (FrameTimes f : frames) {
-            line(
-                    "| %d | %d | %s | %d | %s | %s | %s | %s | %s | %s |",
-                    f.marks(),
-                    f.nodes(),
-                    f.dragged(),
-                    f.drags().size(),
-                    number(at(f.drags(), .5)),
-                    number(at(f.drags(), .99)),
-                    number(at(f.drags(), 1)),
-                    number(at(f.cpu(), .5)),
-                    number(at(f.cpu(), .99)),
-                    number(at(f.press(), 1)));
-        }
+    /** How many times ours goes into another; bold where we are behind. */
+    static String ratio(double other, double ours) {
+        String words = number(other / ours) + " ×";
+        return other < ours ? "**" + words + "**" : words;
     }
 
     /** The least value that at least that share of the sorted ones does not exceed. */
     static double at(List<Double> sorted, double share) {
         return sorted.get((int) Math.max(0, Math.ceil(share * sorted.size()) - 1));
-    }
-
-    private String plot() {
-        LogPlot plot = new LogPlot("marks", "milliseconds for one drag event, median, 50 nodes");
-        for (Method method : Method.values()) {
-            List<double[]> points = new ArrayList<>();
-            for (int n : MARKS) {
-                median(method, n, 50).ifPresent(ms -> points.add(new double[] {n, ms}));
-            }
-            plot.add(method.words(), points);
-        }
-        return plot.svg();
     }
 }

@@ -20,7 +20,7 @@ final class Samples {
         private final TreeMap<Double, Long> found = new TreeMap<>();
         private long count;
 
-        private void add(double time, long times) {
+        void add(double time, long times) {
             found.merge(time, times, Long::sum);
             count += times;
         }
@@ -50,6 +50,11 @@ final class Samples {
         return Optional.ofNullable(all.get(key));
     }
 
+    /** Of a run that measured nothing. */
+    static Samples none() {
+        return new Samples();
+    }
+
     static Samples read(Path file) throws IOException {
         Samples samples = new Samples();
         for (JsonNode result : new ObjectMapper().readTree(file.toFile())) {
@@ -61,13 +66,13 @@ final class Samples {
                     params.get("marks").asInt(),
                     params.get("nodes").asInt(),
                     Dragged.valueOf(params.get("dragged").asText()));
-            samples.read(key, result.get("primaryMetric"));
+            addAll(samples.all.computeIfAbsent(key, k -> new Of()), result.get("primaryMetric"));
         }
         return samples;
     }
 
-    private void read(Key key, JsonNode metric) {
-        Of times = all.computeIfAbsent(key, k -> new Of());
+    /** Adds what JMH tells of one run. */
+    static void addAll(Of times, JsonNode metric) {
         if (metric.has("rawDataHistogram")) {
             for (JsonNode fork : metric.get("rawDataHistogram")) {
                 for (JsonNode iteration : fork) {

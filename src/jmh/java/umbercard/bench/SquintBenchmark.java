@@ -25,15 +25,17 @@ import umbercard.photo.SquintPyramid;
 import umbercard.photo.SquintWay;
 import umbercard.photo.ValueCurve;
 import umbercard.photo.Values;
+import umbercard.picture.MainColor;
 import umbercard.picture.Picture;
 import umbercard.picture.ValueField;
 
-/** What one move of the squint and of the split costs on Kiln Hill, and its main colors, beside ImageJ doing the same work. */
+/** What one move of the squint and of the split costs on Kiln Hill, and its main colors, beside ImageJ and OpenCV. */
 @State(Scope.Thread)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 @BenchmarkMode(Mode.SampleTime)
 public class SquintBenchmark {
     private static final int COLORS = 12;
+    private static final double DARK_SHARE = 0.45;
 
     /** Rows of the picture: as the desk shows it, as a large window does, and at full working size. */
     @Param({"440", "800", "1333"})
@@ -46,6 +48,7 @@ public class SquintBenchmark {
     private ValueCurve curve = ValueCurve.of(values);
     private FloatProcessor light = new FloatProcessor(1, 1);
     private FloatProcessor squintedLight = light;
+    private OpenCv openCv = new OpenCv(picture, values, squinted);
     private double sigma;
     private double split;
     private int step;
@@ -61,6 +64,7 @@ public class SquintBenchmark {
         curve = ValueCurve.of(squinted);
         light = new FloatProcessor(picture.width(), picture.height(), values.luminance());
         squintedLight = new FloatProcessor(picture.width(), picture.height(), squinted.luminance());
+        openCv = new OpenCv(picture, values, squinted);
     }
 
     private double diagonal() {
@@ -78,22 +82,51 @@ public class SquintBenchmark {
     /** A move of the squint, seen in gray, with the curve of its values. */
     @Benchmark
     public List<Object> squintValues() {
-        ValueField field = pyramid.values(SquintWay.GAUSSIAN, sigma);
-        return List.of(ValueCurve.of(field), Values.gray(field));
+        return gray(SquintWay.GAUSSIAN);
     }
 
-    /** The same in color. */
-    @Benchmark
-    public List<Object> squintColors() {
-        return List.of(
-                ValueCurve.of(pyramid.values(SquintWay.GAUSSIAN, sigma)), pyramid.colors(SquintWay.GAUSSIAN, sigma));
-    }
-
-    /** A move of the squint that keeps edges, seen in gray. */
+    /** The same, keeping edges. */
     @Benchmark
     public List<Object> squintKeepingEdges() {
-        ValueField field = pyramid.values(SquintWay.KEEPING_EDGES, sigma);
+        return gray(SquintWay.KEEPING_EDGES);
+    }
+
+    private List<Object> gray(SquintWay way) {
+        ValueField field = pyramid.values(way, sigma);
         return List.of(ValueCurve.of(field), Values.gray(field));
+    }
+
+    /** A move of the squint, seen in color, with the curve of its values. */
+    @Benchmark
+    public SquintPyramid.Colors squintColors() {
+        return colors(SquintWay.GAUSSIAN);
+    }
+
+    /** The same, keeping edges. */
+    @Benchmark
+    public SquintPyramid.Colors squintColorsKeepingEdges() {
+        return colors(SquintWay.KEEPING_EDGES);
+    }
+
+    private SquintPyramid.Colors colors(SquintWay way) {
+        return pyramid.colors(way, sigma);
+    }
+
+    /** A move of the squint, seen in two values that follow a thumbnail's share of dark. */
+    @Benchmark
+    public List<Object> squintTwoValues() {
+        return twoValues(SquintWay.GAUSSIAN);
+    }
+
+    /** The same, keeping edges. */
+    @Benchmark
+    public List<Object> squintTwoValuesKeepingEdges() {
+        return twoValues(SquintWay.KEEPING_EDGES);
+    }
+
+    private List<Object> twoValues(SquintWay way) {
+        ValueField field = pyramid.values(way, sigma);
+        return List.of(ValueCurve.of(field), Values.twoValues(field, Values.splitForShare(field, DARK_SHARE)));
     }
 
     /** ImageJ's Gaussian of the same field, to eight bits, with its histogram. */
@@ -103,6 +136,12 @@ public class SquintBenchmark {
         new GaussianBlur().blurGaussian(field, sigma, sigma, 0.01);
         ByteProcessor gray = field.convertToByteProcessor(false);
         return List.of(gray, gray.getHistogram());
+    }
+
+    /** OpenCV's Gaussian of the same field, to eight bits, with its histogram. */
+    @Benchmark
+    public Object squintValuesByOpenCv() {
+        return openCv.squint(sigma);
     }
 
     /** A move of the split: its share, and the picture in two values. */
@@ -127,9 +166,15 @@ public class SquintBenchmark {
         return List.of(two, best, two.getHistogram()[0]);
     }
 
+    /** OpenCV's threshold of the same field, and the share below it. */
+    @Benchmark
+    public double splitByOpenCv() {
+        return openCv.split(split);
+    }
+
     /** The main colors of the picture. */
     @Benchmark
-    public List<MainColors.MainColor> clusters() {
+    public List<MainColor> clusters() {
         return MainColors.of(picture, COLORS);
     }
 
@@ -138,5 +183,11 @@ public class SquintBenchmark {
     public Object clustersByImageJ() {
         ColorProcessor colors = new ColorProcessor(picture.width(), picture.height(), picture.pixels());
         return new ij.process.MedianCut(colors).convertToByte(COLORS);
+    }
+
+    /** OpenCV's k-means of all pixels to as many colors, in L*a*b*. */
+    @Benchmark
+    public Object clustersByOpenCv() {
+        return openCv.clusters(COLORS);
     }
 }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import umbercard.cards.CardSizes;
@@ -38,6 +39,9 @@ final class CardsCommand implements Callable<Integer> {
     @Option(names = "--as", split = ",", paramLabel = "KIND", descriptionKey = "cli.help.cards.as")
     private List<String> kinds = List.of("svg");
 
+    @Mixin
+    private Numbering numbering = new Numbering();
+
     private final PrintWriter out;
     private final PrintWriter err;
 
@@ -57,6 +61,7 @@ final class CardsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        numbering.use();
         List<String> writers = named("--as", kinds, "svg");
         List<String> wanted = named("--faces", faces, "notan,color-notes");
         CardRun run = new CardRun();

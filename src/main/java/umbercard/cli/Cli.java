@@ -18,6 +18,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.TypeConversionException;
 import umbercard.model.Keyed;
 import umbercard.model.Light;
+import umbercard.store.Preferred;
 import umbercard.words.Trouble;
 import umbercard.words.Words;
 
@@ -40,6 +41,7 @@ public final class Cli {
      * @return the exit code
      */
     public static int run(List<String> arguments, DeskOpener desk, PrintWriter out, PrintWriter err) {
+        Words.useValues(Preferred.values());
         CommandLine line = line(desk, out, err);
         List<String> call = arguments.isEmpty() ? List.of(DeskCommand.NAME) : arguments;
         try {
@@ -65,7 +67,9 @@ public final class Cli {
                 .addSubcommand(new StartCommand(out, err))
                 .addSubcommand(new FirstPassCommand(out, err))
                 .addSubcommand(new ReadingsCommand(out, err))
+                .addSubcommand(new MatchCommand(out, err))
                 .addSubcommand(new CardsCommand(out, err))
+                .addSubcommand(new BoxCommand(out, err))
                 .addSubcommand(new PluginsCommand(out))
                 .setOut(out)
                 .setErr(err)
@@ -83,8 +87,12 @@ public final class Cli {
         line.registerConverter(SheetSize.class, SheetSize::parse)
                 .registerConverter(Tape.class, Tape::parse)
                 .registerConverter(Share.class, Share::parse)
+                .registerConverter(Grid.class, Grid::parse)
+                .registerConverter(Places.class, Places::parse)
                 .registerConverter(Count.class, Count::parse)
+                .registerConverter(StickCount.class, StickCount::parse)
                 .registerConverter(MunsellNumber.class, MunsellNumber::parse)
+                .registerConverter(Numbering.Scale.class, Numbering.Scale::parse)
                 .registerConverter(Light.class, Cli::light)
                 .registerConverter(Path.class, Cli::path);
     }

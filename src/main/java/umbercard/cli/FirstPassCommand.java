@@ -18,10 +18,7 @@ import umbercard.model.Study;
 import umbercard.model.Thumbnail;
 import umbercard.photo.FirstPass;
 import umbercard.photo.FramedView;
-import umbercard.photo.PhotoReader;
-import umbercard.photo.Progress;
 import umbercard.picture.Picture;
-import umbercard.store.References;
 import umbercard.store.StudyFile;
 import umbercard.words.Message;
 import umbercard.words.Trouble;
@@ -94,11 +91,7 @@ final class FirstPassCommand implements Callable<Integer> {
     }
 
     private Picture framed(Study study, Reference reference, Frame frame) throws Trouble {
-        byte[] bytes = References.bytes(study, Optional.of(file));
-        if (!References.matches(study, bytes)) {
-            err.println(Words.say("cli.first-pass.other-photograph", reference.file(), file.toString()));
-        }
-        Picture photograph = PhotoReader.read(reference.file(), bytes, Progress.NONE);
+        Picture photograph = ReferencePhotograph.read(study, file, reference, err);
         return FramedView.of(photograph, frame, study.ratio(), FirstPass.HEIGHT);
     }
 

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import umbercard.door.Finding;
@@ -27,6 +28,9 @@ final class ReadingsCommand implements Callable<Integer> {
     @Option(names = "--json", descriptionKey = "cli.help.readings.json")
     private boolean json;
 
+    @Mixin
+    private Numbering numbering = new Numbering();
+
     private final PrintWriter out;
     private final PrintWriter err;
 
@@ -37,6 +41,7 @@ final class ReadingsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Trouble {
+        numbering.use();
         Opened opened = Opened.read(study);
         Thumbnail wanted = opened.thumbnail(thumbnail);
         Plugins<Reading> readings = Evaluation.find();

@@ -1,12 +1,9 @@
 package umbercard.cli;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.SerializationFeature;
-import java.io.UncheckedIOException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import umbercard.color.ValueScale;
 import umbercard.door.Figure;
 import umbercard.door.Finding;
 import umbercard.door.Place;
@@ -16,13 +13,11 @@ import umbercard.geometry.Point;
 import umbercard.words.Words;
 
 /**
- * Readings as one JSON object with stable keys, for scripts. Places are in frame units (the frame's height is 1), points as
+ * Readings as one JSON object with stable keys, for scripts; values are Munsell's, however the painter numbers them. Places are in frame units (the frame's height is 1), points as
  * {@code [x, y]}, y down: {@code at} a point, {@code between} two, {@code along} a line, {@code over} outlines, or {@code of}
  * zones and notes by id.
  */
 final class ReadingsJson {
-    private static final ObjectMapper MAPPER = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
-
     private ReadingsJson() {}
 
     static String of(ReadingsReport report) {
@@ -32,11 +27,7 @@ final class ReadingsJson {
         json.put(
                 "readings",
                 report.lines().stream().map(line -> reading(report, line)).toList());
-        try {
-            return MAPPER.writeValueAsString(json);
-        } catch (JsonProcessingException defect) {
-            throw new UncheckedIOException(defect);
-        }
+        return JsonText.of(json);
     }
 
     private static Map<String, Object> reading(ReadingsReport report, ReadingsReport.Line line) {
@@ -45,8 +36,8 @@ final class ReadingsJson {
         json.put("id", line.rule().id());
         json.put("verdict", finding.verdict().key());
         json.put("figures", finding.figures().stream().map(ReadingsJson::figure).toList());
-        json.put("sentence", Words.say(finding.sentence()));
-        json.put("rule", report.ruleInWords(line.rule()));
+        json.put("sentence", Words.say(finding.sentence(), ValueScale.MUNSELL));
+        json.put("rule", report.ruleInWords(line.rule(), ValueScale.MUNSELL));
         json.put("source", line.rule().source());
         json.put("places", finding.places().stream().map(ReadingsJson::place).toList());
         return json;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.MissingResourceException;
+import umbercard.color.ValueScale;
 import umbercard.door.Finding;
 import umbercard.door.Reading;
 import umbercard.door.Rule;
@@ -35,30 +36,16 @@ record ReadingsReport(Study study, Thumbnail thumbnail, List<Line> lines) {
 
     /** Name, verdict and sentence in columns, under the thumbnail's name. */
     String table() {
-        List<String[]> rows = new ArrayList<>();
+        List<List<String>> rows = new ArrayList<>();
         for (Line line : lines) {
-            rows.add(new String[] {
-                name(line.rule()),
-                Words.say("trade.verdict." + line.finding().verdict().key()),
-                Words.say(line.finding().sentence())
-            });
+            rows.add(List.of(
+                    name(line.rule()),
+                    Words.say("trade.verdict." + line.finding().verdict().key()),
+                    Words.say(line.finding().sentence())));
         }
-        StringBuilder table = new StringBuilder(Words.say("cli.readings.of", study.title(), thumbnail.name()));
-        for (String[] row : rows) {
-            table.append(System.lineSeparator())
-                    .append(padded(row[0], width(rows, 0)))
-                    .append(padded(row[1], width(rows, 1)))
-                    .append(row[2]);
-        }
-        return table.toString();
-    }
-
-    private static int width(List<String[]> rows, int column) {
-        return rows.stream().mapToInt(row -> row[column].length()).max().orElse(0) + 2;
-    }
-
-    private static String padded(String word, int width) {
-        return word + " ".repeat(width - word.length());
+        List<String> table = new ArrayList<>(List.of(Words.say("cli.readings.of", study.title(), thumbnail.name())));
+        table.addAll(Columns.of(rows));
+        return String.join(System.lineSeparator(), table);
     }
 
     private static String name(Rule rule) {
@@ -70,9 +57,9 @@ record ReadingsReport(Study study, Thumbnail thumbnail, List<Line> lines) {
     }
 
     /** The rule with the limits in force; the id of one whose words are not here. */
-    String ruleInWords(Rule rule) {
+    String ruleInWords(Rule rule, ValueScale numbering) {
         try {
-            return Words.say(Evaluation.said(rule, study));
+            return Words.say(Evaluation.said(rule, study), numbering);
         } catch (MissingResourceException notOurs) {
             return rule.id();
         }

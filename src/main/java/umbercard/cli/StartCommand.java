@@ -22,7 +22,6 @@ import umbercard.model.edit.Edits;
 import umbercard.photo.PhotoReader;
 import umbercard.photo.Progress;
 import umbercard.picture.Picture;
-import umbercard.store.Boxes;
 import umbercard.store.References;
 import umbercard.store.StudyFile;
 import umbercard.words.Message;
@@ -68,11 +67,11 @@ final class StartCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         Surface surface = sheet.surface(tape);
         if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
-            throw new Trouble(Message.of("cli.trouble.study-exists", file.toString()));
+            throw new Trouble(Message.of("cli.trouble.exists", file.toString()));
         }
         byte[] photograph = PhotoReader.bytes(photo);
         Picture picture = PhotoReader.read(photo.toString(), photograph, Progress.NONE);
-        Optional<Reads> sticks = box.isPresent() ? Optional.of(sticks(box.get())) : Optional.empty();
+        Optional<Reads> sticks = box.isPresent() ? Optional.of(BoxOpening.read(box.get(), err)) : Optional.empty();
         Reference reference = Reference.to(
                 References.relativeName(file, photo),
                 References.sha256(photograph),
@@ -86,17 +85,8 @@ final class StartCommand implements Callable<Integer> {
         Study study = Edits.addThumbnail(first).apply(begun);
         StudyFile.write(study, file);
         tell(study);
-        sticks.ifPresent(this::tellFaults);
+        sticks.ifPresent(reads -> BoxOpening.tell(reads, box.map(Path::toString).orElse(""), err));
         return 0;
-    }
-
-    private Reads sticks(Path from) throws Trouble {
-        Boxes boxes = new Boxes();
-        try {
-            return boxes.read(from);
-        } finally {
-            SwitchedOffWords.tell(boxes.switchedOff(), err);
-        }
     }
 
     private String title() {
@@ -118,12 +108,5 @@ final class StartCommand implements Callable<Integer> {
                 Words.say("trade.light." + light.key()),
                 study.box().map(Box::name).orElse(""),
                 study.box().isPresent() ? 1 : 0));
-    }
-
-    /** Sticks that could not be read are no reason not to begin. */
-    private void tellFaults(Reads reads) {
-        reads.faults()
-                .forEach(fault -> err.println(Words.say(
-                        "cli.start.stick-left-out", box.map(Path::toString).orElse(""), fault.reason())));
     }
 }

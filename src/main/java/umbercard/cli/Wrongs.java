@@ -2,7 +2,10 @@ package umbercard.cli;
 
 import java.util.Collection;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import picocli.CommandLine.MaxValuesExceededException;
 import picocli.CommandLine.MissingParameterException;
+import picocli.CommandLine.Model.ArgGroupSpec;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
@@ -19,7 +22,7 @@ final class Wrongs {
 
     static String say(ParameterException wrong) {
         String command = wrong.getCommandLine().getCommandName();
-        if (wrong instanceof MutuallyExclusiveArgsException) {
+        if (wrong instanceof MutuallyExclusiveArgsException || wrong instanceof MaxValuesExceededException) {
             return Words.say("cli.wrong.one-of", rivals(wrong.getCommandLine().getCommandSpec()));
         }
         if (wrong instanceof OverwrittenOptionException twice) {
@@ -41,9 +44,14 @@ final class Wrongs {
 
     /** The options of a command of which one excludes the other. */
     private static String rivals(CommandSpec command) {
-        return labels(command.argGroups().stream()
-                .flatMap(group -> group.args().stream())
-                .toList());
+        return labels(command.argGroups().stream().flatMap(Wrongs::rivals).toList());
+    }
+
+    /** Of options that belong together the first stands for all. */
+    private static Stream<ArgSpec> rivals(ArgGroupSpec group) {
+        Stream<ArgSpec> together = group.subgroups().stream()
+                .flatMap(inner -> inner.args().stream().limit(1));
+        return Stream.concat(group.args().stream(), together);
     }
 
     private static String labels(Collection<ArgSpec> arguments) {

@@ -13,8 +13,29 @@ public final class Ciede2000 {
 
     private Ciede2000() {}
 
+    /**
+     * What a difference is made of, each part in units of the difference and signed: positive where the other color is
+     * lighter, has more chroma, or its hue lies at the larger angle the short way round (from red by yellow, green and blue).
+     *
+     * @param lightness &Delta;L' over its weight, the first term of (22)
+     * @param chroma &Delta;C' over its weight
+     * @param hue &Delta;H' over its weight; 0 where either color is gray
+     * @param turning what chroma and hue together add or take away among the blues, the last term of (22)
+     */
+    public record Parts(double lightness, double chroma, double hue, double turning) {
+        /** The whole difference, 0 or more. */
+        public double total() {
+            return Math.sqrt(Math.max(0, lightness * lightness + chroma * chroma + hue * hue + turning)); // (22)
+        }
+    }
+
     /** The difference of two colors, 0 or more. */
     public static double difference(Lab one, Lab other) {
+        return parts(one, other).total();
+    }
+
+    /** The parts of the difference, as seen from {@code one}. */
+    public static Parts parts(Lab one, Lab other) {
         double stretch = stretch((one.chroma() + other.chroma()) / 2);
         double a1 = stretch * one.a();
         double a2 = stretch * other.a();
@@ -35,7 +56,7 @@ public final class Ciede2000 {
         double l = lightness / (1 + 0.015 * fifty / Math.sqrt(20 + fifty)); // (18)
         double c = chroma / (1 + 0.045 * meanChroma); // (19)
         double h = hue / (1 + 0.015 * meanChroma * hueWeight(meanHue)); // (20)
-        return Math.sqrt(Math.max(0, l * l + c * c + h * h + rotation(meanChroma, meanHue) * c * h)); // (22)
+        return new Parts(l, c, h, rotation(meanChroma, meanHue) * c * h);
     }
 
     /** 1 + G: how far the red-green axis is stretched near gray (4, 5). */

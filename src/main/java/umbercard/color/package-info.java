@@ -1,5 +1,6 @@
 /**
- * The arithmetic of color: sRGB, CIE L*a*b*, Munsell value, color difference. Uses nothing of ours; results are the same
+ * The arithmetic of color: sRGB, CIE XYZ, L*a*b* and LCh, change of white, Munsell value and
+ * how it is numbered, color difference, families of hue, warmth. Uses nothing of ours; results are the same
  * on every machine, because only {@link java.lang.StrictMath} is used where it matters.
  */
 @NullMarked

@@ -1,9 +1,10 @@
 package umbercard.desk;
 
 import java.util.HashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import umbercard.desk.session.Session;
 import umbercard.desk.work.Background;
 import umbercard.door.Edit;
@@ -14,11 +15,8 @@ import umbercard.store.Samples;
 import umbercard.words.Message;
 import umbercard.words.Words;
 
-/** Asks for the file of a box and gives the study a copy of it. Entries that could not be read are named. */
+/** Asks for the file of a box and gives the study a copy of it. Entries that could not be read are listed. */
 final class BoxChoosing {
-    /** Faults named one by one; the rest are counted. */
-    private static final int NAMED = 3;
-
     private final Session session;
     private final Background background;
     private final Telling telling;
@@ -53,7 +51,7 @@ final class BoxChoosing {
 
     /** Asks for the file of a box and takes it. */
     void ask() {
-        choosing.open("desk.choose.box", "json")
+        choosing.open("desk.choose.box", boxes.endings().toArray(String[]::new))
                 .ifPresent(file -> background.run(
                         Message.of("desk.work.open", String.valueOf(file.getFileName())),
                         task -> boxes.read(file),
@@ -63,20 +61,26 @@ final class BoxChoosing {
 
     private void take(Reads reads) {
         session.edit(new Edit(Message.of("desk.box.done"), study -> study.withBox(Optional.of(reads.box()))));
-        if (!reads.faults().isEmpty()) {
-            String named = reads.faults().stream()
-                    .limit(NAMED)
-                    .map(fault -> Words.say(fault.reason()))
-                    .collect(Collectors.joining(" "));
-            telling.say(Words.say(
-                    "desk.box.faults",
-                    reads.box().sticks().size(),
-                    reads.faults().size(),
-                    named));
+        List<String> lines = lines(reads);
+        if (!lines.isEmpty()) {
+            telling.list(
+                    Words.say(
+                            "desk.box.read",
+                            reads.box().name(),
+                            reads.box().sticks().size(),
+                            reads.faults().size()),
+                    lines);
         }
         boxes.switchedOff().stream()
                 .map(Plugins.SwitchedOff::name)
                 .filter(told::add)
                 .forEach(name -> telling.say(Words.say("desk.switched-off", name)));
+    }
+
+    /** What was left out, entry by entry, and what is to be remarked. */
+    private static List<String> lines(Reads reads) {
+        Stream<String> faults = reads.faults().stream()
+                .map(fault -> Words.say("desk.box.fault", fault.line() > 0 ? 1 : 0, fault.line(), fault.reason()));
+        return Stream.concat(faults, reads.remarks().stream().map(Words::say)).toList();
     }
 }

@@ -4,6 +4,8 @@ import java.io.File;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.swing.JFileChooser;
 import javax.swing.JFrame;
 import javax.swing.filechooser.FileNameExtensionFilter;
@@ -29,8 +31,13 @@ final class Choosing {
     /** A file to read; the endings are shown first, any other can be chosen too. */
     Optional<Path> open(String title, String... endings) {
         JFileChooser chooser = chooser(title);
-        chooser.setFileFilter(new FileNameExtensionFilter(Words.say(title + ".files"), endings));
+        chooser.setFileFilter(new FileNameExtensionFilter(Words.say(title + ".files", patterns(endings)), endings));
         return chosen(chooser, chooser.showOpenDialog(window));
+    }
+
+    /** The endings as they are usually shown: {@code *.jpg, *.png}. */
+    private static String patterns(String... endings) {
+        return Stream.of(endings).map(ending -> "*." + ending).collect(Collectors.joining(", "));
     }
 
     /** A file to write; one without the ending gets it. */

@@ -3,13 +3,16 @@ package umbercard.desk;
 import java.awt.Toolkit;
 import java.awt.event.KeyEvent;
 import java.util.Optional;
+import javax.swing.ButtonGroup;
 import javax.swing.JMenu;
 import javax.swing.JMenuBar;
 import javax.swing.JMenuItem;
 import javax.swing.JRadioButtonMenuItem;
 import javax.swing.KeyStroke;
+import umbercard.color.ValueScale;
 import umbercard.desk.session.Session;
 import umbercard.desk.theme.Theme;
+import umbercard.store.Preferred;
 import umbercard.words.Message;
 import umbercard.words.Words;
 
@@ -58,9 +61,36 @@ final class DeskMenu extends JMenuBar {
                 item("first-pass", KeyEvent.VK_F, SHIFT, actions.firstPass()::ask),
                 item("box", KeyEvent.VK_B, SHIFT, actions.chooseBox()),
                 item("kiln-yard", 0, 0, actions.takeKilnYard())));
-        add(menu("view", KeyEvent.VK_V, theme("light", false), theme("dark", true)));
+        add(view());
         session.listen(change -> nameEdits());
         nameEdits();
+    }
+
+    private JMenu view() {
+        JMenu view = menu("view", KeyEvent.VK_V);
+        ButtonGroup themes = new ButtonGroup();
+        choice(view, themes, "theme-light", !Theme.isDark(), () -> Theme.install(false));
+        choice(view, themes, "theme-dark", Theme.isDark(), () -> Theme.install(true));
+        view.addSeparator();
+        ButtonGroup scales = new ButtonGroup();
+        for (ValueScale scale : ValueScale.values()) {
+            choice(view, scales, "values." + scale.key(), scale == Words.values(), () -> number(scale));
+        }
+        return view;
+    }
+
+    private static void choice(JMenu menu, ButtonGroup group, String name, boolean chosen, Runnable action) {
+        JRadioButtonMenuItem item = new JRadioButtonMenuItem(Words.say("desk.menu." + name), chosen);
+        item.setName(name);
+        item.addActionListener(event -> action.run());
+        group.add(item);
+        menu.add(item);
+    }
+
+    private void number(ValueScale scale) {
+        Words.useValues(scale);
+        Preferred.keepValues(scale);
+        session.sayAnew();
     }
 
     private static int shortcut() {
@@ -87,20 +117,6 @@ final class DeskMenu extends JMenuBar {
         item.addActionListener(event -> {
             settle.run();
             action.run();
-        });
-        return item;
-    }
-
-    private static JRadioButtonMenuItem theme(String name, boolean dark) {
-        JRadioButtonMenuItem item =
-                new JRadioButtonMenuItem(Words.say("desk.menu.theme-" + name), Theme.isDark() == dark);
-        item.setName("theme-" + name);
-        item.addActionListener(event -> {
-            Theme.install(dark);
-            JMenu menu = (JMenu) ((javax.swing.JPopupMenu) item.getParent()).getInvoker();
-            for (int i = 0; i < menu.getItemCount(); i++) {
-                menu.getItem(i).setSelected(menu.getItem(i) == item);
-            }
         });
         return item;
     }

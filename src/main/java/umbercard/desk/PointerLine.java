@@ -7,12 +7,15 @@ import java.util.function.Supplier;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
+import umbercard.color.HueFamily;
 import umbercard.color.Lab;
+import umbercard.color.MunsellValue;
 import umbercard.desk.canvas.NotanCard;
 import umbercard.desk.canvas.UnderPointer;
 import umbercard.desk.theme.Swatch;
 import umbercard.desk.theme.WordButton;
 import umbercard.model.Keyed;
+import umbercard.words.Message;
 import umbercard.words.Words;
 
 /**
@@ -95,9 +98,13 @@ final class PointerLine extends JPanel {
         int dark = under.dark() ? 1 : 0;
         show(
                 under.reference()
-                        .map(color -> Words.say("desk.under.both", color.value(), dark))
+                        .map(color -> Words.say("desk.under.both", MunsellValue.of(color), hue(color), dark))
                         .orElseGet(() -> Words.say("desk.under.notan", dark)),
                 under.reference());
+    }
+
+    private static Message hue(Lab color) {
+        return Message.of("trade.hue-family." + HueFamily.of(color).key());
     }
 
     /** Says what the values tell, as no pointer is on the card. */

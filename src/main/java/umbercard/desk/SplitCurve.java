@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import javax.swing.JSlider;
 import javax.swing.ToolTipManager;
+import umbercard.color.MunsellValue;
 import umbercard.photo.ValueCurve;
 import umbercard.readings.Fraction;
 import umbercard.words.Words;
@@ -73,14 +74,17 @@ final class SplitCurve extends JSlider {
 
     private String words(ValueCurve below) {
         if (split.isEmpty()) {
-            return Words.say("desk.curve.parts", below.otsu());
+            return Words.say("desk.curve.parts", new MunsellValue(below.otsu()));
         }
         double share = below.shareBelow(split.getAsDouble());
-        String now = Words.say("desk.curve.split", split.getAsDouble(), percent(share));
+        String now = Words.say("desk.curve.split", new MunsellValue(split.getAsDouble()), percent(share));
         return next(share)
-                .map(fraction ->
-                        now + " " + Words.say("desk.curve.reach", words(fraction), below.valueFor(fraction.share())))
+                .map(fraction -> now + " " + reach(fraction, below.valueFor(fraction.share())))
                 .orElse(now);
+    }
+
+    private static String reach(Fraction fraction, double value) {
+        return Words.say("desk.curve.reach", words(fraction), new MunsellValue(value));
     }
 
     /** The next of the named fractions, if the share is to grow by a point or more. */
@@ -114,13 +118,13 @@ final class SplitCurve extends JSlider {
         for (Fraction fraction : Fraction.values()) {
             double there = below.valueFor(fraction.share());
             if (Math.abs(there - value) < NEAR) {
-                return Words.say("desk.curve.reach", words(fraction), there);
+                return reach(fraction, there);
             }
         }
         if (Math.abs(below.otsu() - value) < NEAR) {
-            return Words.say("desk.curve.parts", below.otsu());
+            return Words.say("desk.curve.parts", new MunsellValue(below.otsu()));
         }
-        return Words.say("desk.curve.below", percent(below.shareBelow(value)), value);
+        return Words.say("desk.curve.below", percent(below.shareBelow(value)), new MunsellValue(value));
     }
 
     @Override

@@ -11,6 +11,7 @@ import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
+import java.util.List;
 import javax.swing.JComponent;
 import javax.swing.JSlider;
 import javax.swing.SwingUtilities;
@@ -20,15 +21,15 @@ import umbercard.color.MunsellValue;
 import umbercard.desk.theme.Theme;
 import umbercard.photo.ValueCurve;
 import umbercard.readings.Fraction;
+import umbercard.words.Words;
 
-/** Draws a {@link SplitCurve} over a scale of the ten steps of value; a press anywhere takes the split there. */
+/** Draws a {@link SplitCurve} over the steps of the painter's scale of values, dark at the left; a press anywhere takes the split there. */
 final class SplitCurveUI extends BasicSliderUI {
     private static final int THUMB = 12;
     private static final float SCALE = 6;
     private static final float POINTER = 5;
     private static final float DOT = 4;
     private static final float KNOB = 8;
-    private static final int VALUES = 10;
 
     private final SplitCurve split;
 
@@ -81,15 +82,17 @@ final class SplitCurveUI extends BasicSliderUI {
 
     private void paintScale(Graphics2D g) {
         double top = foot() + 1;
-        for (int i = 0; i < VALUES; i++) {
-            double lightness = Lab.lightness(MunsellValue.luminance(i + 0.5));
-            g.setColor(new Color(new Lab(lightness, 0, 0).srgb()));
-            g.fill(new Rectangle2D.Double(x(i), top, x(i + 1.0) - x(i) + .5, UIScale.scale(SCALE)));
+        List<Double> marks = Words.values().marks();
+        for (int i = 1; i < marks.size(); i++) {
+            double lightness = Lab.lightness(MunsellValue.luminance((marks.get(i - 1) + marks.get(i)) / 2));
+            g.setColor(new Color(Lab.gray(lightness).srgb()));
+            double left = x(marks.get(i - 1));
+            g.fill(new Rectangle2D.Double(left, top, x(marks.get(i)) - left + .5, UIScale.scale(SCALE)));
         }
         // One of the steps is as dark as the surround, whichever theme it is.
         g.setColor(Theme.color("Umbercard.sheetLine"));
         g.setStroke(new BasicStroke(1));
-        g.draw(new Rectangle2D.Double(x(0), top, x(VALUES) - x(0), UIScale.scale(SCALE)));
+        g.draw(new Rectangle2D.Double(x(0), top, x(SplitCurve.MOST_VALUE) - x(0), UIScale.scale(SCALE)));
     }
 
     private void paintCurve(Graphics2D g, ValueCurve curve) {

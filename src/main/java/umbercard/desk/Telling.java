@@ -1,16 +1,24 @@
 package umbercard.desk;
 
+import java.awt.BorderLayout;
+import java.util.List;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import java.util.stream.Stream;
 import javax.swing.JFrame;
 import javax.swing.JOptionPane;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTextArea;
 import umbercard.words.Trouble;
 import umbercard.words.Words;
 
 /** Tells and asks the painter, in one sentence each. */
 final class Telling {
     private static final Logger LOG = Logger.getLogger(Telling.class.getName());
+
+    private static final int LINES_AT_ONCE = 10;
+    private static final int GAP = 8;
 
     /** What the painter wants done with changes that are not saved yet. */
     enum Unsaved {
@@ -42,6 +50,19 @@ final class Telling {
     /** Says something that needs no answer. */
     void say(String sentence) {
         say(sentence, JOptionPane.PLAIN_MESSAGE);
+    }
+
+    /** Says something that needs no answer, and below it, to scroll through if there is much, lines that say more. */
+    void list(String sentence, List<String> lines) {
+        JTextArea list = Wrapped.words(String.join("\n", lines));
+        list.setName("lines");
+        list.setFocusable(true);
+        list.setRows(Math.min(LINES_AT_ONCE, lines.size() + 1));
+        list.setCaretPosition(0);
+        JPanel panel = new JPanel(new BorderLayout(0, GAP));
+        panel.add(Wrapped.words(sentence), BorderLayout.NORTH);
+        panel.add(new JScrollPane(list), BorderLayout.CENTER);
+        JOptionPane.showMessageDialog(window, panel, Words.say("desk.name"), JOptionPane.PLAIN_MESSAGE);
     }
 
     private void say(String sentence, int kind) {

@@ -1,4 +1,7 @@
-/** Color notes: the trade's words for what a stick is for. May use the door and what it stands on. */
+/**
+ * Color notes: the trade's words for what a stick is for, which sticks fit the colors of a study's zones, what to set out for
+ * them, and what the sticks set out lack. May use the door and what it stands on.
+ */
 @NullMarked
 package umbercard.notes;
 

@@ -13,6 +13,10 @@ final class LinearLight {
     static final float[] GREEN = luminance(8);
     static final float[] BLUE = luminance(0);
 
+    private static final float ALL_RED = RED[255];
+    private static final float ALL_GREEN = GREEN[255];
+    private static final float ALL_BLUE = BLUE[255];
+
     private static final int STEPS = 1 << 16;
     private static final byte[] TO_BYTE = encoded();
 
@@ -32,6 +36,11 @@ final class LinearLight {
     /** The nearest sRGB triple, packed as {@code 0xRRGGBB}. */
     static int rgbOf(float red, float green, float blue) {
         return byteOf(red) << 16 | byteOf(green) << 8 | byteOf(blue);
+    }
+
+    /** Luminance 0..1 of linear light. */
+    static float luminance(float red, float green, float blue) {
+        return ALL_RED * red + ALL_GREEN * green + ALL_BLUE * blue;
     }
 
     /** The gray of linear light, packed as {@code 0xRRGGBB}. */

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import umbercard.color.Lab;
+import umbercard.picture.MainColor;
 import umbercard.picture.Picture;
 
 /**
@@ -25,14 +26,6 @@ public final class MainColors {
     private static final int MOST_ROUNDS = 500;
 
     private static final long[] WHOLE = whole();
-
-    /**
-     * One of the colors.
-     *
-     * @param color the mean of its cluster in L*a*b*
-     * @param share of all that was looked at, over 0 up to 1
-     */
-    public record MainColor(Lab color, double share) {}
 
     /** The bins that hold pixels: where they lie in L*a*b*, and how many pixels each has. */
     private final double[][] places;

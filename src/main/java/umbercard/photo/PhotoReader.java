@@ -1,5 +1,6 @@
 package umbercard.photo;
 
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -7,6 +8,10 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.concurrent.CancellationException;
+import javax.imageio.ImageReader;
+import javax.imageio.stream.ImageInputStream;
+import javax.imageio.stream.MemoryCacheImageInputStream;
+import umbercard.geometry.Size;
 import umbercard.kernel.EventThread;
 import umbercard.picture.Picture;
 import umbercard.words.Message;
@@ -110,5 +115,29 @@ public final class PhotoReader {
         meter.bytes(1);
         meter.rows(1);
         return Orientation.upright(stored, exif.orientation());
+    }
+
+    /**
+     * The size in pixels, upright, that a photograph has in its file, of which the working picture may be a reduction.
+     *
+     * @throws Trouble as {@link #read(Path, Progress)} does
+     */
+    public static Size size(String fileName, byte[] bytes) throws Trouble {
+        Kind kind = Kind.of(fileName, bytes);
+        Source source = Source.of(kind, bytes);
+        try (ImageInputStream in = new MemoryCacheImageInputStream(new ByteArrayInputStream(source.bytes()))) {
+            ImageReader reader = source.reader(in);
+            try {
+                reader.setInput(in, true, true);
+                Size stored = new Size(reader.getWidth(0), reader.getHeight(0));
+                return Orientation.swaps(Exif.of(kind, bytes).orientation())
+                        ? new Size(/* width= */ stored.height(), /* height= */ stored.width())
+                        : stored;
+            } finally {
+                reader.dispose();
+            }
+        } catch (IOException | RuntimeException failure) {
+            throw new Trouble(Message.of("photo.broken", fileName), failure);
+        }
     }
 }

@@ -1,37 +1,38 @@
 package umbercard.photo;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.function.IntFunction;
+import java.util.Optional;
 import umbercard.kernel.EventThread;
 import umbercard.picture.Picture;
 import umbercard.picture.ValueField;
 
 /**
  * One picture, squinted at again and again. Its light is kept at full size and at halves of it, made once; each blur is done
- * on the smallest of them at which it still has {@value #LEAST} samples of sigma or more, and enlarged. Halving and enlarging
+ * on the smallest of them at which it still has 1.5 samples of sigma or more, and enlarged. Halving and enlarging
  * blur by themselves, and what they add to the variance is left out of the blur between, so the mean error against a true
  * Gaussian stays under 1 L* from a radius of 4 pixels on; a smaller one is done at full size, where only the cut at four sigma
- * is left out. Not to be used by two threads at once.
+ * is left out. Uses all processors, but is not itself to be used by two threads at once.
  *
  * <p>Idea: P. J. Burt, "Fast Filter Transforms for Image Processing", Computer Graphics and Image Processing 16, 1981.
  */
 public final class SquintPyramid {
-    private static final double LEAST = 1.5;
-
-    /** No plane gets smaller than this. */
-    private static final int SMALLEST = 16;
+    /**
+     * Colors as squinted at.
+     *
+     * @param curve of their values
+     */
+    public record Colors(Picture picture, ValueCurve curve) {}
 
     private final Picture picture;
     private final ValueField values;
-    private final List<Plane> luminance = new ArrayList<>();
-    private final List<List<Plane>> colors = new ArrayList<>();
+    private final Pyramid luminance;
+    private Optional<Pyramid> colors = Optional.empty();
 
     /** The pyramid of a picture; the halves are made when they are first wanted. */
     public SquintPyramid(Picture picture) {
         this.picture = picture;
         this.values = Values.of(picture);
-        luminance.add(new Plane(picture.width(), picture.height(), values.luminance()));
+        luminance = new Pyramid(List.of(new Plane(picture.width(), picture.height(), values.luminance())));
     }
 
     /**
@@ -45,7 +46,7 @@ public final class SquintPyramid {
         if (sigma == 0) {
             return values;
         }
-        Plane plane = squint(way, sigma, level -> List.of(luminance(level))).get(0);
+        Plane plane = squint(way, sigma, luminance).whole().get(0);
         return new ValueField(plane.width(), plane.height(), plane.samples());
     }
 
@@ -55,20 +56,36 @@ public final class SquintPyramid {
      * @param sigma the blur's standard deviation in pixels, 0 or more; 0 gives the same picture
      * @throws IllegalStateException on the event thread
      */
-    public Picture colors(SquintWay way, double sigma) {
+    public Colors colors(SquintWay way, double sigma) {
         check(sigma);
         if (sigma == 0) {
-            return picture;
+            return new Colors(picture, ValueCurve.of(values));
         }
-        List<Plane> planes = squint(way, sigma, this::colors);
-        float[] red = planes.get(0).samples();
-        float[] green = planes.get(1).samples();
-        float[] blue = planes.get(2).samples();
-        int[] pixels = new int[red.length];
-        for (int i = 0; i < pixels.length; i++) {
-            pixels[i] = LinearLight.rgbOf(red[i], green[i], blue[i]);
+        Rows rows = squint(way, sigma, colors());
+        int width = picture.width();
+        int[] pixels = new int[width * picture.height()];
+        ValueCurve.Counts counts = new ValueCurve.Counts();
+        Bands.each(picture.height(), (from, to) -> {
+            Rows.Maker maker = rows.maker();
+            float[][] light = new float[3][width];
+            int[] own = counts.ofBand();
+            for (int y = from; y < to; y++) {
+                maker.make(y, light);
+                encode(light, pixels, y * width, own);
+            }
+            counts.add(own);
+        });
+        return new Colors(new Picture(width, picture.height(), pixels), counts.curve());
+    }
+
+    private static void encode(float[][] light, int[] pixels, int at, int[] counts) {
+        float[] red = light[0];
+        float[] green = light[1];
+        float[] blue = light[2];
+        for (int x = 0; x < red.length; x++) {
+            pixels[at + x] = LinearLight.rgbOf(red[x], green[x], blue[x]);
+            ValueCurve.Counts.count(LinearLight.luminance(red[x], green[x], blue[x]), counts);
         }
-        return new Picture(picture.width(), picture.height(), pixels);
     }
 
     private static void check(double sigma) {
@@ -78,53 +95,17 @@ public final class SquintPyramid {
         }
     }
 
-    private List<Plane> squint(SquintWay way, double sigma, IntFunction<List<Plane>> planes) {
-        int level = level(way, sigma);
-        double rest = rest(sigma, level);
-        List<Plane> small = planes.apply(level);
-        List<Plane> squinted = switch (way) {
-            case GAUSSIAN -> small.stream().map(plane -> plane.blurred(rest)).toList();
-            case KEEPING_EDGES -> EdgeKeeping.squint(small, luminance(level), rest);
+    private Rows squint(SquintWay way, double sigma, Pyramid pyramid) {
+        return switch (way) {
+            case GAUSSIAN -> pyramid.blurred(sigma, 0);
+            case KEEPING_EDGES -> new EdgeKeeping(luminance, pyramid, sigma);
         };
-        return squinted.stream()
-                .map(plane -> plane.enlarged(picture.width(), picture.height(), 1 << level))
-                .toList();
     }
 
-    private int level(SquintWay way, double sigma) {
-        int level = 0;
-        while (rest(sigma, level + 1) >= LEAST
-                && Math.min(picture.width(), picture.height()) >> (level + 1) >= SMALLEST) {
-            level++;
-        }
-        // A kept edge shows the pixels of its level: finer ones, where that does not cost too much.
-        return way == SquintWay.KEEPING_EDGES && level > 1 ? level - 1 : level;
-    }
-
-    /**
-     * The sigma left for a level, in its own pixels; not a number where none is left. A mean of n × n pixels has the
-     * variance (n² - 1) / 12 each way, going straight between samples n pixels apart (n² - 1) / 6.
-     */
-    private static double rest(double sigma, int level) {
-        double square = Math.scalb(1.0, 2 * level);
-        return Math.sqrt((sigma * sigma - (square - 1) / 4) / square);
-    }
-
-    private Plane luminance(int level) {
-        while (luminance.size() <= level) {
-            luminance.add(luminance.get(luminance.size() - 1).half());
-        }
-        return luminance.get(level);
-    }
-
-    private List<Plane> colors(int level) {
-        if (colors.isEmpty()) {
-            colors.add(List.of(plane(16), plane(8), plane(0)));
-        }
-        while (colors.size() <= level) {
-            colors.add(colors.get(colors.size() - 1).stream().map(Plane::half).toList());
-        }
-        return colors.get(level);
+    private Pyramid colors() {
+        Pyramid made = colors.orElseGet(() -> new Pyramid(List.of(plane(16), plane(8), plane(0))));
+        colors = Optional.of(made);
+        return made;
     }
 
     private Plane plane(int shift) {

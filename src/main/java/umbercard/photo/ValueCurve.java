@@ -32,11 +32,42 @@ public final class ValueCurve {
 
     /** The curve of a field. */
     public static ValueCurve of(ValueField field) {
-        long[] histogram = new long[LEVELS];
-        for (float sample : field.luminance()) {
-            histogram[LevelTable.levelOf(sample)]++;
+        Counts counts = new Counts();
+        int width = field.width();
+        float[] luminance = field.luminance();
+        Bands.each(field.height(), (from, to) -> {
+            int[] own = counts.ofBand();
+            for (int i = from * width; i < to * width; i++) {
+                Counts.count(luminance[i], own);
+            }
+            counts.add(own);
+        });
+        return counts.curve();
+    }
+
+    /** Counts samples on each level, some bands of a picture at once. */
+    static final class Counts {
+        private final long[] all = new long[LEVELS];
+
+        /** Counts to begin a band with. */
+        int[] ofBand() {
+            return new int[LEVELS];
         }
-        return new ValueCurve(histogram);
+
+        static void count(float luminance, int[] band) {
+            band[LevelTable.levelOf(luminance)]++;
+        }
+
+        synchronized void add(int[] band) {
+            for (int i = 0; i < LEVELS; i++) {
+                all[i] += band[i];
+            }
+        }
+
+        /** Once all bands are added. */
+        synchronized ValueCurve curve() {
+            return new ValueCurve(all.clone());
+        }
     }
 
     /** The share, 0..1, that lies below a Munsell value; values beyond 0..10 are clipped. */

@@ -5,17 +5,18 @@ import java.util.Optional;
 import umbercard.color.Ciede2000;
 import umbercard.color.Lab;
 import umbercard.geometry.Outline;
-import umbercard.photo.MainColors.MainColor;
+import umbercard.picture.MainColor;
 import umbercard.picture.Picture;
 
 /**
  * What the reference is like within a zone.
  *
+ * @param share of the frame that the zone takes up, over 0 up to 1
  * @param mean of its light
  * @param main its main colors, the largest share first: two to four, as many as are each {@value #LEAST_SHARE} of it or more
  *     and can be told apart (CIEDE2000 of {@value #APART} or more); one where it is of one color
  */
-public record ZoneColors(Lab mean, List<MainColor> main) {
+public record ZoneColors(double share, Lab mean, List<MainColor> main) {
     private static final int MOST = 4;
     private static final int LEAST = 2;
     private static final double LEAST_SHARE = 0.05;
@@ -34,7 +35,15 @@ public record ZoneColors(Lab mean, List<MainColor> main) {
      */
     public static Optional<ZoneColors> of(Picture framed, List<Outline> zone) {
         boolean[] inside = ZoneMask.of(zone, framed.width(), framed.height());
-        return Sampling.mean(framed, inside).map(mean -> new ZoneColors(mean, main(framed, inside)));
+        return Sampling.mean(framed, inside).map(mean -> new ZoneColors(share(inside), mean, main(framed, inside)));
+    }
+
+    private static double share(boolean[] inside) {
+        int count = 0;
+        for (boolean one : inside) {
+            count += one ? 1 : 0;
+        }
+        return (double) count / inside.length;
     }
 
     private static List<MainColor> main(Picture framed, boolean[] inside) {

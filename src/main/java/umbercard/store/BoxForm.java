@@ -65,13 +65,16 @@ final class BoxForm {
     }
 
     private static Lab color(Fields fields) {
-        Optional<Lab> hex = fields.text("hex").map(text -> {
-            if (!HEX.matcher(text).matches()) {
-                throw fields.wrong("hex", "store.wanted.hex");
-            }
-            return Lab.ofSrgb(Integer.parseInt(text.substring(1), 16));
-        });
+        Optional<Lab> hex =
+                fields.text("hex").map(text -> hex(text).orElseThrow(() -> fields.wrong("hex", "store.wanted.hex")));
         return lab(fields, "lab").or(() -> hex).orElseThrow(() -> fields.wrong("lab", "store.wanted.present"));
+    }
+
+    /** The color of a text such as {@code #7a5c48}. */
+    static Optional<Lab> hex(String text) {
+        return HEX.matcher(text).matches()
+                ? Optional.of(Lab.ofSrgb(Integer.parseInt(text.substring(1), 16)))
+                : Optional.empty();
     }
 
     static JsonNode lab(Lab color) {

@@ -2,9 +2,11 @@ package umbercard.store;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import umbercard.door.BoxReader;
 import umbercard.door.Ranked;
@@ -12,6 +14,7 @@ import umbercard.door.Reads;
 import umbercard.kernel.EventThread;
 import umbercard.kernel.Plugins;
 import umbercard.kernel.Plugins.SwitchedOff;
+import umbercard.model.Box;
 import umbercard.words.Message;
 import umbercard.words.Trouble;
 
@@ -37,7 +40,8 @@ public final class Boxes {
 
     /**
      * Reads a box with the first reader that knows the file by its name and its first bytes. What that reader finds wrong
-     * with single sticks is among the faults, and the other sticks are kept.
+     * with single sticks is among the faults, and the other sticks are kept. Names and places that several sticks have,
+     * and colors that a screen cannot show, are among the remarks.
      *
      * @throws Trouble if the file is missing, empty or unreadable, no reader knows it, or the one that does finds it damaged
      */
@@ -53,16 +57,42 @@ public final class Boxes {
             if (readers.ask(reader, r -> r.reads(name, head.clone())).orElse(false)) {
                 Optional<Attempt> attempt = readers.ask(reader, r -> attempt(r, name, bytes));
                 if (attempt.isPresent()) {
-                    return attempt.get().outcome(name);
+                    Reads reads = attempt.get().outcome(name);
+                    return reads.with(BoxRemarks.of(reads.box()));
                 }
             }
         }
-        throw new Trouble(Message.of("store.no-reader", name, String.join(", ", kinds())));
+        throw new Trouble(Message.of("store.no-reader", name, String.join(", ", endings())));
     }
 
-    private List<String> kinds() {
+    /**
+     * Writes a box, whole or not at all, as the kind of file that its name ends with: {@code .json} keeps everything,
+     * {@code .csv} the sticks.
+     *
+     * @return what the kind of file has no room for, in sentences
+     * @throws Trouble if the name ends otherwise, or the file cannot be written; it is then as it was
+     */
+    public static List<Message> write(Box box, Path file) throws Trouble {
+        String name = file.toString();
+        String lower = name.toLowerCase(Locale.ROOT);
+        if (lower.endsWith(".json")) {
+            BoxFile.write(box, file);
+            return List.of();
+        }
+        if (!lower.endsWith(".csv")) {
+            throw new Trouble(Message.of("store.box-ending", name));
+        }
+        EventThread.refuse("saving a box");
+        AtomicFile.write(file, CsvBoxText.text(box).getBytes(StandardCharsets.UTF_8));
+        return CsvBoxText.left(box, name).stream().toList();
+    }
+
+    /** What names of files that can be read usually end with, without the dot. */
+    public List<String> endings() {
         return readers.on().stream()
-                .flatMap(reader -> readers.ask(reader, BoxReader::id).stream())
+                .flatMap(reader -> readers.ask(reader, BoxReader::endings).stream())
+                .flatMap(List::stream)
+                .distinct()
                 .toList();
     }
 

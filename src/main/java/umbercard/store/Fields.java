@@ -108,11 +108,13 @@ final class Fields {
 
     <E extends Enum<E> & Keyed> Optional<E> choice(String name, Class<E> list) {
         return text(name)
-                .map(key -> Keyed.find(list, key).orElseThrow(() -> {
-                    String keys =
-                            Stream.of(list.getEnumConstants()).map(Keyed::key).collect(Collectors.joining(", "));
-                    return wrong(name, "store.wanted.choice", keys, key);
-                }));
+                .map(key ->
+                        Keyed.find(list, key).orElseThrow(() -> wrong(name, "store.wanted.choice", keys(list), key)));
+    }
+
+    /** The keys of a list, with commas. */
+    static <E extends Enum<E> & Keyed> String keys(Class<E> list) {
+        return Stream.of(list.getEnumConstants()).map(Keyed::key).collect(Collectors.joining(", "));
     }
 
     <E extends Enum<E> & Keyed> E choiceOf(String name, Class<E> list) {

@@ -12,6 +12,9 @@ enum Range {
     SQUINT(0, 0.5),
     VALUE(0, 10),
     TILT(-89, 89),
+    PERCENT(0, 100),
+    /** A chromaticity coordinate; y divides, so that 0 is none. */
+    CHROMATICITY(1e-6, 1),
     LAB(-200, 200),
     /** Places on a frame, with much room around it: beyond, a number is a slip, and overlays lose their exactness. */
     PLACE(-1000, 1000);

@@ -1,4 +1,4 @@
-/** What the program says: messages by key, and the bundles that put them into words. Uses nothing of ours. */
+/** What the program says: messages by key, and the bundles that put them into words. May use color, for values. */
 @NullMarked
 package umbercard.words;
 

@@ -35,11 +35,12 @@ class CliTest {
                 .filter(line -> line.matches("  [a-z-]+ {2,}\\S.*"))
                 .map(line -> line.strip().split(" ")[0])
                 .filter(word -> !word.startsWith("-"));
-        assertThat(commands).containsExactly("desk", "start", "first-pass", "readings", "cards", "plugins");
+        assertThat(commands)
+                .containsExactly("desk", "start", "first-pass", "readings", "match", "cards", "box", "plugins");
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"desk", "start", "first-pass", "readings", "cards", "plugins"})
+    @ValueSource(strings = {"desk", "start", "first-pass", "readings", "match", "cards", "box", "plugins"})
     void everyCommandHasHelpWithWordsForAllItTakes(String command) {
         Calls.Result result = Calls.run(command, "--help");
         assertThat(result.code()).isZero();

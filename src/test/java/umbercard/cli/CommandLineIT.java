@@ -18,6 +18,8 @@ import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import umbercard.store.Boxes;
+import umbercard.store.StudyFile;
 
 /** Runs the packed program as a painter's shell does, in a process of its own. */
 class CommandLineIT {
@@ -37,6 +39,7 @@ class CommandLineIT {
         List<String> call = new ArrayList<>(
                 List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString()));
         call.addAll(options);
+        call.add("-Djava.util.prefs.userRoot=" + folder);
         call.addAll(List.of("-jar", System.getProperty("umbercard.jar")));
         call.addAll(List.of(arguments));
         Path out = Files.createTempFile(folder, "out", ".txt");
@@ -87,6 +90,22 @@ class CommandLineIT {
         assertThat(dark.get("id").asText()).isEqualTo("dark-share");
         assertThat(dark.at("/figures/0/value").asDouble()).isBetween(0.1, 0.9);
         assertThat(notan.darkShare()).isEqualTo(dark.at("/figures/0/value").asDouble(), within(0.003));
+    }
+
+    @Test
+    void aTableOfSticksBecomesABoxAndTheBoxOfAStudy() throws Exception {
+        Files.writeString(folder.resolve("shed.csv"), "name;L;a;b\nPeat;31,5;7;17\nMoss;47;-14;x\nChalk;97;0;1\n");
+        Run box = run("box", "shed.csv", "-o", "shed.json");
+        assertThat(box.code()).isZero();
+        assertThat(box.out()).startsWith("shed: 2 sticks;").contains("decimal commas", "Written to shed.json.");
+        assertThat(box.err().lines()).singleElement().asString().startsWith("shed.csv, line 3: b is \"x\"");
+        assertThat(done("box", "shed.json").out()).startsWith("shed: 2 sticks;");
+        Scenes.jpeg(folder.resolve("hill.jpg"));
+        Run start = run("start", "hill.jpg", "-o", "hill.json", "--surface", "12x9in", "--box", "shed.csv");
+        assertThat(start.code()).isZero();
+        assertThat(start.err()).contains("shed.csv, line 3", "decimal commas");
+        assertThat(StudyFile.read(folder.resolve("hill.json")).box())
+                .contains(new Boxes().read(folder.resolve("shed.json")).box());
     }
 
     @Test

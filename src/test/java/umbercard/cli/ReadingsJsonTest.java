@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import umbercard.Studies;
+import umbercard.color.MunsellValue;
+import umbercard.color.ValueScale;
 import umbercard.door.Finding;
 import umbercard.door.Finding.Verdict;
 import umbercard.door.Place;
@@ -17,6 +19,7 @@ import umbercard.geometry.Point;
 import umbercard.geometry.Region;
 import umbercard.model.Study;
 import umbercard.words.Message;
+import umbercard.words.Words;
 
 class ReadingsJsonTest {
 
@@ -24,9 +27,12 @@ class ReadingsJsonTest {
     private static final Rule FOREIGN = new Rule("tree-count", 900, Map.of(), "a neighbor");
 
     private static ReadingsReport report(Place... places) {
+        return report(Message.of("readings.dark-share.not-set"), places);
+    }
+
+    private static ReadingsReport report(Message sentence, Place... places) {
         Study study = Studies.kilnHill();
-        Finding finding =
-                new Finding(Verdict.FIGURE_ONLY, List.of(), Message.of("readings.dark-share.not-set"), List.of(places));
+        Finding finding = new Finding(Verdict.FIGURE_ONLY, List.of(), sentence, List.of(places));
         return new ReadingsReport(study, study.thumbnails().get(0), List.of(new ReadingsReport.Line(FOREIGN, finding)));
     }
 
@@ -48,6 +54,19 @@ class ReadingsJsonTest {
         assertThat(over).hasSize(1);
         assertThat(over.get(0)).hasSize(4);
         assertThat(over.get(0).toString()).contains("[0.0,0.0]", "[0.5,0.0]", "[0.5,0.25]", "[0.0,0.25]");
+    }
+
+    @Test
+    void valuesAreMunsellsHoweverThePainterNumbersThem() throws IOException {
+        Words.useValues(ValueScale.NINE_TO_ONE);
+        try {
+            ReadingsReport report = report(Message.of("desk.curve.parts", new MunsellValue(7.5)));
+            JsonNode json = new ObjectMapper().readTree(ReadingsJson.of(report));
+            assertThat(json.at("/readings/0/sentence").asText()).endsWith("value 7.5.");
+            assertThat(report.table()).endsWith("value 3.0.");
+        } finally {
+            Words.useValues(ValueScale.MUNSELL);
+        }
     }
 
     @Test

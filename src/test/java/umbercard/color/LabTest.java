@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import net.jqwik.api.EdgeCasesMode;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -34,7 +35,7 @@ class LabTest {
     @ParameterizedTest
     @CsvFileSource(resources = "munsell_chips.csv", useHeadersInDisplayName = true)
     void agreesWithTheMunsellChips(ArgumentsAccessor row) {
-        Lab color = Lab.ofXyz(new double[] {row.getDouble(8), row.getDouble(9), row.getDouble(10)});
+        Lab color = Lab.ofXyz(new Xyz(row.getDouble(8), row.getDouble(9), row.getDouble(10)));
         assertThat(color.l()).isCloseTo(row.getDouble(11), within(0.01));
         assertThat(color.a()).isCloseTo(row.getDouble(12), within(0.01));
         assertThat(color.b()).isCloseTo(row.getDouble(13), within(0.01));
@@ -65,10 +66,22 @@ class LabTest {
         assertThat(new double[] {back.l(), back.a(), back.b()}).containsExactly(new double[] {l, a, b}, within(1e-9));
     }
 
+    @Property(tries = 300, seed = "1976", edgeCases = EdgeCasesMode.NONE)
+    void everyColorComesBackFromItsPolarForm(
+            @ForAll @Scale(7) @DoubleRange(max = 100) double l,
+            @ForAll @Scale(7) @DoubleRange(min = -120, max = 120) double a,
+            @ForAll @Scale(7) @DoubleRange(min = -120, max = 120) double b) {
+        Lch polar = new Lab(l, a, b).lch();
+        assertThat(polar.h()).isGreaterThanOrEqualTo(0).isLessThan(360);
+        assertThat(polar.lab().l()).isEqualTo(l);
+        assertThat(polar.lab().a()).isCloseTo(a, within(1e-9));
+        assertThat(polar.lab().b()).isCloseTo(b, within(1e-9));
+    }
+
     /** CIE 15: the two pieces meet at 216/24389, where L* is 8. */
     @Test
     void theTwoPiecesMeetAtEight() {
-        assertThat(Lab.ofXyz(new double[] {0, Lab.EPSILON, 0}).l()).isCloseTo(8, within(1e-12));
+        assertThat(Lab.ofXyz(new Xyz(0, Cielab.EPSILON, 0)).l()).isCloseTo(8, within(1e-12));
         assertThat(new Lab(8, 0, 0).luminance()).isCloseTo(216.0 / 24389, within(1e-15));
         assertThat(new Lab(7.999999, 0, 0).luminance()).isCloseTo(new Lab(8.000001, 0, 0).luminance(), within(1e-8));
     }

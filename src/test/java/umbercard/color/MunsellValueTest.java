@@ -22,9 +22,7 @@ class MunsellValueTest {
         double luminance = row.getDouble(1) / 100;
         assertThat(100 * MunsellValue.luminance(value)).isCloseTo(row.getDouble(1), within(1e-6));
         assertThat(MunsellValue.ofLuminance(luminance)).isCloseTo(value, within(1e-5));
-        Lab gray = Lab.ofXyz(new double[] {
-            luminance * Srgb.WHITE[0], luminance, luminance * Srgb.WHITE[2],
-        });
+        Lab gray = Lab.ofXyz(new Xyy(WhitePoint.D65.x(), WhitePoint.D65.y(), luminance).xyz());
         assertThat(gray.l()).isCloseTo(row.getDouble(5), within(1e-4));
         assertThat(gray.value()).isCloseTo(value, within(1e-5));
         assertThat(gray.srgb() & 0xff).isEqualTo(row.getInteger(7));

@@ -38,7 +38,9 @@ class SrgbTest {
     @Test
     void theMatrixIsTheExactOne() throws IOException {
         JsonNode exact = Constants.read("srgb_iec61966_2_1").get("rgb_to_xyz_exact");
-        double[][] columns = {Srgb.toXyz(1, 0, 0), Srgb.toXyz(0, 1, 0), Srgb.toXyz(0, 0, 1)};
+        double[][] columns = {
+            numbers(Xyz.ofLinear(1, 0, 0)), numbers(Xyz.ofLinear(0, 1, 0)), numbers(Xyz.ofLinear(0, 0, 1))
+        };
         for (int row = 0; row < 3; row++) {
             for (int column = 0; column < 3; column++) {
                 assertThat(columns[column][row]).isCloseTo(Constants.number(exact, row, column), within(1e-11));
@@ -50,21 +52,26 @@ class SrgbTest {
     @Test
     void theMatrixHasTheStandardsPrimariesAndWhite() throws IOException {
         JsonNode srgb = Constants.read("srgb_iec61966_2_1");
-        assertChromaticity(Srgb.toXyz(1, 0, 0), srgb.get("primaries_xy").get("R"));
-        assertChromaticity(Srgb.toXyz(0, 1, 0), srgb.get("primaries_xy").get("G"));
-        assertChromaticity(Srgb.toXyz(0, 0, 1), srgb.get("primaries_xy").get("B"));
-        assertChromaticity(Srgb.toXyz(1, 1, 1), srgb.get("white_D65_xy"));
-        assertThat(Srgb.toXyz(1, 1, 1)).containsExactly(Srgb.WHITE, within(1e-14));
+        assertChromaticity(Xyz.ofLinear(1, 0, 0), srgb.get("primaries_xy").get("R"));
+        assertChromaticity(Xyz.ofLinear(0, 1, 0), srgb.get("primaries_xy").get("G"));
+        assertChromaticity(Xyz.ofLinear(0, 0, 1), srgb.get("primaries_xy").get("B"));
+        assertChromaticity(Xyz.ofLinear(1, 1, 1), srgb.get("white_D65_xy"));
+        double[] d65 = numbers(WhitePoint.D65.xyz());
+        assertThat(numbers(Xyz.ofLinear(1, 1, 1))).containsExactly(d65, within(1e-14));
         JsonNode white = Constants.read("cie_lab_1976").get("white_D65_XYZ_from_xy");
         for (int i = 0; i < 3; i++) {
-            assertThat(Srgb.WHITE[i]).isCloseTo(Constants.number(white, i), within(5e-10));
+            assertThat(d65[i]).isCloseTo(Constants.number(white, i), within(5e-10));
         }
     }
 
-    private static void assertChromaticity(double[] xyz, JsonNode xy) {
-        double sum = xyz[0] + xyz[1] + xyz[2];
-        assertThat(xyz[0] / sum).isCloseTo(Constants.number(xy, 0), within(1e-13));
-        assertThat(xyz[1] / sum).isCloseTo(Constants.number(xy, 1), within(1e-13));
+    private static double[] numbers(Xyz xyz) {
+        return new double[] {xyz.x(), xyz.y(), xyz.z()};
+    }
+
+    private static void assertChromaticity(Xyz xyz, JsonNode xy) {
+        Xyy told = xyz.xyy().orElseThrow();
+        assertThat(told.x()).isCloseTo(Constants.number(xy, 0), within(1e-13));
+        assertThat(told.y()).isCloseTo(Constants.number(xy, 1), within(1e-13));
     }
 
     @Property(tries = 200, seed = "65")
@@ -72,7 +79,7 @@ class SrgbTest {
             @ForAll @Scale(7) @DoubleRange(max = 1) double red,
             @ForAll @Scale(7) @DoubleRange(max = 1) double green,
             @ForAll @Scale(7) @DoubleRange(max = 1) double blue) {
-        assertThat(Srgb.toLinear(Srgb.toXyz(red, green, blue)))
+        assertThat(numbers(Srgb.toLinear(Xyz.ofLinear(red, green, blue))))
                 .containsExactly(new double[] {red, green, blue}, within(1e-13));
     }
 

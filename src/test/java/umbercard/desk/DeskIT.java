@@ -27,6 +27,7 @@ import umbercard.desk.theme.Theme;
 import umbercard.door.Edit;
 import umbercard.door.Instrument;
 import umbercard.model.Mark;
+import umbercard.model.Stick;
 import umbercard.model.Study;
 import umbercard.model.Thumbnail;
 import umbercard.store.StudyFile;
@@ -344,5 +345,25 @@ class DeskIT extends AtDesk {
         told().buttonWithText("Kiln Yard 36, to try").click();
         until("the box is there", () -> desk().session().study().box().isPresent());
         assertThat(study().box().orElseThrow().sticks()).hasSize(36);
+    }
+
+    @Test
+    void ofATableOfSticksWhatWasLeftOutIsListed() throws IOException {
+        Path table = Files.writeString(
+                folder.resolve("shed tray.csv"),
+                "hex;name\n#7a5c48;Peat\n" + "brown;Rust\n".repeat(40) + "#ffffff;Chalk\n");
+        choose("Plan", "Take another box\u2026");
+        give(table);
+        JOptionPaneFixture told = told();
+        assertThat(sentence(told)).isEqualTo("shed tray: 2 sticks; 40 entries were left out.");
+        assertThat(told.textBox("lines").text().lines())
+                .hasSize(41)
+                .startsWith("Line 3: hex should be a color such as \"#7a5c48\"")
+                .endsWith("Read as a table with semicolons between its cells; colors from hex (D65).");
+        assertThat(told.target().getHeight()).isLessThan(500);
+        told.okButton().click();
+        assertThat(study().box().orElseThrow().sticks())
+                .extracting(Stick::title)
+                .containsExactly("Peat", "Chalk");
     }
 }

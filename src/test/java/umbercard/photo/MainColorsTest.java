@@ -12,7 +12,7 @@ import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import umbercard.color.Lab;
-import umbercard.photo.MainColors.MainColor;
+import umbercard.picture.MainColor;
 import umbercard.picture.Picture;
 
 class MainColorsTest {

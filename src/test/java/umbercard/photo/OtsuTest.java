@@ -21,7 +21,7 @@ class OtsuTest {
         return StreamSupport.stream(all.get("cases").spliterator(), false);
     }
 
-    private static long[] histogram(JsonNode check) {
+    static long[] histogram(JsonNode check) {
         return StreamSupport.stream(check.get("histogram").spliterator(), false)
                 .mapToLong(JsonNode::asLong)
                 .toArray();

@@ -49,6 +49,16 @@ class PhotoColorsTest {
         assertFollowed(space, PhotoReader.read("colors.tif", file, Progress.NONE));
     }
 
+    /**
+     * wide.webp: these colors written losslessly by libwebp 1.2.4 ({@code cwebp -lossless -exact}), the profile of {@link
+     * Profiles.Space#WIDE} put in by its {@code webpmux -set icc}.
+     */
+    @Test
+    void followsTheProfileOfAWebp() throws IOException {
+        assertFollowed(
+                Profiles.Space.WIDE, PhotoReader.read("wide.webp", Photographs.resource("wide.webp"), Progress.NONE));
+    }
+
     private static void assertFollowed(Profiles.Space space, Picture read) {
         for (int i = 0; i < LATTICE.pixels().length; i++) {
             int rgb = LATTICE.pixels()[i];

@@ -26,6 +26,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import umbercard.color.Srgb;
+import umbercard.geometry.Size;
 import umbercard.picture.Picture;
 import umbercard.words.Trouble;
 
@@ -324,5 +325,12 @@ class PhotoReaderTest {
             }
         }
         return sum / 3 / a.pixels().length;
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1, 2600, 300", "3, 2600, 300", "6, 300, 2600", "8, 300, 2600"})
+    void tellsTheSizeInTheFileUpright(int tag, int width, int height) throws IOException {
+        byte[] file = Photographs.oriented(Photographs.jpeg(Photographs.picture(2600, 300, (x, y) -> 0x808080)), tag);
+        assertThat(PhotoReader.size("wide.jpg", file)).isEqualTo(new Size(width, height));
     }
 }

@@ -110,7 +110,7 @@ public final class Photographs {
         return withSegment(jpeg, 0xe2, segment.array());
     }
 
-    private static byte[] withSegment(byte[] jpeg, int marker, byte[] content) {
+    static byte[] withSegment(byte[] jpeg, int marker, byte[] content) {
         ByteBuffer whole = ByteBuffer.allocate(jpeg.length + 4 + content.length);
         whole.put(jpeg, 0, 2);
         whole.put((byte) 0xff).put((byte) marker).putShort((short) (content.length + 2));

@@ -55,7 +55,7 @@ final class Profiles {
             for (String name : new String[] {"rTRC", "gTRC", "bTRC"}) {
                 tags.put(name, gamma > 0 ? gammaCurve(gamma) : tableCurve(curve));
             }
-            return whole("RGB ", tags);
+            return whole("mntr", "RGB ", "XYZ ", tags);
         }
 
         /** What a color of the space is in sRGB, 0..255 each, clipped but not rounded. */
@@ -78,12 +78,93 @@ final class Profiles {
     static byte[] gray() {
         Map<String, byte[]> tags = common();
         tags.put("kTRC", gammaCurve(0x0233));
-        return whole("GRAY", tags);
+        return whole("mntr", "GRAY", "XYZ ", tags);
     }
 
     /** What a gray of {@link #gray()} is in sRGB, 0..255. */
     static double grayToSrgb(int gray) {
         return 255 * encoded(Math.pow(gray / 255.0, 563.0 / 256));
+    }
+
+    /** How many steps of ink the nodes of {@link #inks()} lie apart: there nothing is between two nodes. */
+    static final int INK_STEP = 51;
+
+    /**
+     * A profile of four made-up inks: cyan takes away its share of red light, magenta of green, yellow of blue, black of all
+     * (ICC.1:2001-04, 6.3.4.1 for output profiles, 6.5.8 for lut16Type, whose L*a*b* is under D50).
+     */
+    static byte[] inks() {
+        int nodes = 255 / INK_STEP + 1;
+        ByteBuffer table = table(4, 3, nodes);
+        double[][] toXyz = adapted(matrix(SRGB_PRIMARIES));
+        for (int i = 0; i < nodes * nodes * nodes * nodes; i++) {
+            double[] xyz = times(
+                    toXyz,
+                    inkLight(
+                            i / nodes / nodes / nodes * INK_STEP,
+                            i / nodes / nodes % nodes * INK_STEP,
+                            i / nodes % nodes * INK_STEP,
+                            i % nodes * INK_STEP));
+            double[] f = new double[3];
+            for (int k = 0; k < 3; k++) {
+                f[k] = cubeRoot(xyz[k] / D50_XYZ[k]);
+            }
+            table.putShort((short) Math.round((116 * f[1] - 16) * 0xff00 / 100))
+                    .putShort((short) Math.round((500 * (f[0] - f[1]) + 128) * 256))
+                    .putShort((short) Math.round((200 * (f[1] - f[2]) + 128) * 256));
+        }
+        Map<String, byte[]> tags = common();
+        tags.put("A2B0", ended(table, 3));
+        // The way back must be there, and is never gone.
+        tags.put("B2A0", ended(table(3, 4, 2), 4));
+        return whole("prtr", "CMYK", "Lab ", tags);
+    }
+
+    private static ByteBuffer table(int from, int to, int nodes) {
+        int count = (int) Math.pow(nodes, from);
+        ByteBuffer table = ByteBuffer.allocate(52 + 2 * (2 * from + to * count + 2 * to))
+                .put("mft2".getBytes(StandardCharsets.US_ASCII))
+                .putInt(0)
+                .put(new byte[] {(byte) from, (byte) to, (byte) nodes, 0});
+        for (int i = 0; i < 9; i++) {
+            table.putInt(i % 4 == 0 ? 65536 : 0);
+        }
+        table.putShort((short) 2).putShort((short) 2);
+        for (int i = 0; i < from; i++) {
+            table.putShort((short) 0).putShort((short) 65535);
+        }
+        return table;
+    }
+
+    /** The table with its last part, which leaves all as it is. */
+    private static byte[] ended(ByteBuffer table, int to) {
+        table.position(table.capacity() - 4 * to);
+        for (int i = 0; i < to; i++) {
+            table.putShort((short) 0).putShort((short) 65535);
+        }
+        return table.array();
+    }
+
+    /** What inks of {@link #inks()}, 0..255 each, are in sRGB, 0..255. */
+    static double[] inksToSrgb(int... cmyk) {
+        double[] srgb = inkLight(cmyk);
+        for (int i = 0; i < 3; i++) {
+            srgb[i] = 255 * encoded(srgb[i]);
+        }
+        return srgb;
+    }
+
+    private static double[] inkLight(int... cmyk) {
+        double[] light = new double[3];
+        for (int i = 0; i < 3; i++) {
+            light[i] = (1 - cmyk[i] / 255.0) * (1 - cmyk[3] / 255.0);
+        }
+        return light;
+    }
+
+    /** CIE 15, with its straight part near black. */
+    private static double cubeRoot(double t) {
+        return t > 216.0 / 24389 ? Math.cbrt(t) : (24389.0 / 27 * t + 16) / 116;
     }
 
     private static double srgbCurve(double v) {
@@ -218,7 +299,7 @@ final class Profiles {
         return table.array();
     }
 
-    private static byte[] whole(String colors, Map<String, byte[]> tags) {
+    private static byte[] whole(String device, String colors, String connection, Map<String, byte[]> tags) {
         ByteArrayOutputStream content = new ByteArrayOutputStream();
         ByteBuffer table = ByteBuffer.allocate(4 + 12 * tags.size()).putInt(tags.size());
         int start = 128 + table.capacity();
@@ -233,7 +314,7 @@ final class Profiles {
         });
         ByteBuffer file = ByteBuffer.allocate(start + content.size());
         file.putInt(file.capacity()).putInt(0).putInt(0x02400000);
-        file.put(("mntr" + colors + "XYZ ").getBytes(StandardCharsets.US_ASCII));
+        file.put((device + colors + connection).getBytes(StandardCharsets.US_ASCII));
         file.position(36).put("acsp".getBytes(StandardCharsets.US_ASCII));
         file.position(68)
                 .putInt((int) Math.round(D50_XYZ[0] * 65536))

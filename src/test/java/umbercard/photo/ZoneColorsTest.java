@@ -41,6 +41,7 @@ class ZoneColorsTest {
     void tellsTheMeanAndTheMainColorsBySharesOfTheZoneAlone() {
         // Of the left three fifths: half dark, a third red, a sixth light.
         ZoneColors found = colors(bands(0.3, 0.5), List.of(Outline.rectangle(0, 0, 0.6, 1)));
+        assertThat(found.share()).isCloseTo(0.6, within(1e-9));
         assertThat(found.main()).hasSize(3);
         assertThat(found.main()).extracting(c -> c.color().hex()).containsExactly("#303030", "#b03020", "#d0d0d0");
         double[] shares = {1.0 / 2, 1.0 / 3, 1.0 / 6};

@@ -19,9 +19,15 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import umbercard.color.HueFamily;
+import umbercard.color.MunsellValue;
+import umbercard.color.ValueScale;
 import umbercard.door.Finding;
 import umbercard.model.ColorNote;
 import umbercard.model.Keyed;
@@ -47,6 +53,65 @@ class WordsTest {
             assertThat(Words.say("desk.card.level", "horizon", 0.61)).isEqualTo("horizon .61");
         } finally {
             Locale.setDefault(before);
+        }
+    }
+
+    @AfterEach
+    void numberValuesAsBefore() {
+        Words.useValues(ValueScale.MUNSELL);
+    }
+
+    /** Munsell's 7.5 on each scale: the mean of its middle and its white; with names, Light (Ross 1907, section 128). */
+    @ParameterizedTest
+    @CsvSource({
+        "ZERO_TO_TEN, 7.5, 7.5",
+        "TEN_TO_ZERO, 2.5, 2.5",
+        "ONE_TO_TEN, 7.8, 7.8",
+        "TEN_TO_ONE, 3.2, 3.2",
+        "ONE_TO_NINE, 7.0, 7.0",
+        "NINE_TO_ONE, 3.0, 3.0",
+        "NAMES, Light, Lt"
+    })
+    void valuesAreSaidInThePaintersNumbering(ValueScale scale, String said, String brief) {
+        MunsellValue value = new MunsellValue(7.5);
+        Words.useValues(scale);
+        assertThat(Words.say(value)).isEqualTo(said);
+        assertThat(Words.brief(value)).isEqualTo(brief);
+        assertThat(Words.say("box.stick", "Straw", value)).isEqualTo("Straw   value " + said);
+        Message nested = Message.of("desk.menu.undo-named", Message.of("cards.notes.value", value));
+        assertThat(Words.say(nested)).isEqualTo("Undo value " + said);
+        assertThat(Words.say(nested, ValueScale.MUNSELL)).as("for scripts").isEqualTo("Undo value 7.5");
+        assertThat(Words.say("desk.card.level", "horizon", 7.5))
+                .as("other numbers")
+                .isEqualTo("horizon 7.50");
+    }
+
+    @Test
+    void everyValueHasItsNameInFullAndInBrief() {
+        Words.useValues(ValueScale.NAMES);
+        List<MunsellValue> values =
+                ValueScale.NAMES.marks().stream().map(MunsellValue::new).toList();
+        assertThat(values.stream().map(Words::say))
+                .containsExactly(
+                        "Black",
+                        "Low Dark",
+                        "Dark",
+                        "High Dark",
+                        "Middle",
+                        "Low Light",
+                        "Light",
+                        "High Light",
+                        "White");
+        assertThat(values.stream().map(Words::brief))
+                .containsExactly("Blk", "LD", "D", "HD", "M", "LLt", "Lt", "HLt", "Wh");
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void everyScaleAndFamilyOfHueHasWords(HueFamily family) {
+        assertThat(Words.say("trade.hue-family." + family.key())).isNotBlank();
+        for (ValueScale scale : ValueScale.values()) {
+            assertThat(Words.say("desk.menu.values." + scale.key())).startsWith("Values: ");
         }
     }
 

@@ -3,6 +3,7 @@ package umbercard.cards.faces;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import umbercard.color.MunsellValue;
 import umbercard.model.ColorNote;
 import umbercard.model.Stick;
 import umbercard.model.Study;
@@ -33,7 +34,7 @@ record Caption(String name, String zone, String purpose, String direction, Strin
     }
 
     /** All of it in one sentence. */
-    String sentence(String place, String value) {
+    String sentence(String place, MunsellValue value) {
         List<String> parts = new ArrayList<>();
         parts.add((place + " " + name).strip());
         parts.add(Words.say("cards.notes.value", value));

@@ -6,6 +6,8 @@ import java.util.Map;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import umbercard.cards.Looks;
+import umbercard.cards.type.Roboto;
 import umbercard.door.Deck;
 import umbercard.door.Drawing;
 import umbercard.door.Face;
@@ -71,22 +73,9 @@ public final class ColorNotesFace implements Face {
             return List.of();
         }
         Setting setting = new Setting(type);
-        List<Strip> strips = strips(study, look, setting);
-        NotesLayout.Needs needs = new NotesLayout.Needs(
-                strips.stream().mapToDouble(Strip::labels).max().orElse(0),
-                strips.stream().mapToDouble(Strip::strokes).max().orElse(0),
-                headWidth(study, look, setting));
-        Size card = new Size(deck.width(), deck.height());
-        NotesLayout layout = new NotesLayout(card, look, setting, study.concept(), needs);
-        if (!layout.serves()) {
-            throw Room.refuse(
-                    card,
-                    study.concept(),
-                    (size, concept) -> new NotesLayout(size, look, setting, concept, needs).serves());
-        }
-        List<List<NotesLayout.Place>> cards =
-                layout.deal(study.notes().stream().map(ColorNote::breakBefore).toList());
-        Sheet sheet = new Sheet(study, look, setting, layout, strips);
+        Dealt dealt = dealt(study, new Size(deck.width(), deck.height()), look, setting);
+        List<List<NotesLayout.Place>> cards = dealt.cards();
+        Sheet sheet = new Sheet(study, look, setting, dealt.layout(), dealt.strips());
         List<Consumer<Drawing>> sides = new ArrayList<>();
         for (int i = 0; i < cards.size(); i++) {
             int number = i + 1;
@@ -94,6 +83,47 @@ public final class ColorNotesFace implements Face {
             sides.add(drawing -> sheet.draw(drawing, places, number, cards.size()));
         }
         return sides;
+    }
+
+    /**
+     * Where the sticks of a study's notes are rubbed, card by card, as the cards are written.
+     *
+     * @throws Trouble if the study's card is too small for the face, saying what would fit
+     */
+    public static List<List<RubbedStrip>> rubbed(Study study) throws Trouble {
+        if (study.notes().isEmpty()) {
+            return List.of();
+        }
+        Size card = study.cards().card().turned(study.cards().landscape());
+        Dealt dealt = dealt(study, card, Looks.of(new ColorNotesFace()), new Setting(Roboto.type()));
+        return dealt.cards().stream()
+                .map(places -> places.stream()
+                        .map(place -> dealt.layout()
+                                .rubbed(place, study.notes().get(place.note()).stick()))
+                        .toList())
+                .toList();
+    }
+
+    /** Strips, and where they go. */
+    private record Dealt(List<Strip> strips, NotesLayout layout, List<List<NotesLayout.Place>> cards) {}
+
+    private static Dealt dealt(Study study, Size card, Look look, Setting setting) throws Trouble {
+        List<Strip> strips = strips(study, look, setting);
+        NotesLayout.Needs needs = new NotesLayout.Needs(
+                strips.stream().mapToDouble(Strip::labels).max().orElse(0),
+                strips.stream().mapToDouble(Strip::strokes).max().orElse(0),
+                headWidth(study, look, setting));
+        NotesLayout layout = new NotesLayout(card, look, setting, study.concept(), needs);
+        if (!layout.serves()) {
+            throw Room.refuse(
+                    card,
+                    study.concept(),
+                    (size, concept) -> new NotesLayout(size, look, setting, concept, needs).serves());
+        }
+        return new Dealt(
+                strips,
+                layout,
+                layout.deal(study.notes().stream().map(ColorNote::breakBefore).toList()));
     }
 
     private static List<Strip> strips(Study study, Look look, Setting setting) {

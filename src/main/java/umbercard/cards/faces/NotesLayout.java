@@ -3,7 +3,9 @@ package umbercard.cards.faces;
 import java.util.ArrayList;
 import java.util.List;
 import umbercard.door.Look;
+import umbercard.geometry.Point;
 import umbercard.geometry.Size;
+import umbercard.model.Stick;
 import umbercard.words.Words;
 
 /**
@@ -96,6 +98,20 @@ final class NotesLayout {
     boolean serves() {
         double height = stripsHeight() - look.number("sessionHeight");
         return form.width() >= look.number("stripLeast") && columns * form.rows(height) >= look.number("stripsFewest");
+    }
+
+    /** Where a note's stick is rubbed; bare is the card's margin at either side, but for a millimeter next to what is printed. */
+    RubbedStrip rubbed(Place place, Stick stick) {
+        double left = place.left() + form.labels();
+        Size margin = new Size(look.number("margin") - 2, form.tall());
+        return new RubbedStrip(
+                place.note(),
+                stick,
+                RubbedStrip.Part.of(form.white(left, place.top())),
+                RubbedStrip.Part.of(form.gray(left, place.top())),
+                List.of(
+                        new RubbedStrip.Part(new Point(1, place.top()), margin),
+                        new RubbedStrip.Part(new Point(card.width() - 1 - margin.width(), place.top()), margin)));
     }
 
     StripForm form() {

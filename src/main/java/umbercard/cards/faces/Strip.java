@@ -1,6 +1,7 @@
 package umbercard.cards.faces;
 
 import java.util.List;
+import umbercard.color.MunsellValue;
 import umbercard.door.Drawing;
 import umbercard.door.Drawing.Weight;
 import umbercard.door.Look;
@@ -48,11 +49,14 @@ final class Strip {
     }
 
     private String value() {
-        return Words.say("cards.notes.figure", note.stick().color().value());
+        return Words.brief(MunsellValue.of(note.stick().color()));
     }
 
     void draw(Drawing drawing, StripForm form, double left, double top) {
-        String title = Words.say("cards.part.strip", number, caption.sentence(place(), value()));
+        String title = Words.say(
+                "cards.part.strip",
+                number,
+                caption.sentence(place(), MunsellValue.of(note.stick().color())));
         drawing.group("strip-" + number, title, () -> {
             labels(drawing, form, left, top);
             patches(drawing, form, left + form.labels(), top);
@@ -75,8 +79,7 @@ final class Strip {
 
     private void patches(Drawing drawing, StripForm form, double left, double top) {
         Box printed = new Box(left, top, form.printed(), form.tall());
-        Box rub = new Box(printed.right(), top, form.rub(), form.tall());
-        Box gray = new Box(rub.right() - form.rub() / 3, top, form.rub() / 3, form.tall());
+        Box gray = form.gray(left, top);
         drawing.rectangle(
                 "strip-" + number + "-color",
                 Words.say("cards.part.color", number),

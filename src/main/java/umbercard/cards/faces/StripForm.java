@@ -68,4 +68,14 @@ record StripForm(
     int rows(double height) {
         return height < tall ? 0 : 1 + (int) Math.floor((height - tall) / pitch + 1e-9);
     }
+
+    /** The patch up to its gray, where the patches of a strip begin at {@code left}. */
+    Box white(double left, double top) {
+        return new Box(left + printed, top, 2 * rub / 3, tall);
+    }
+
+    /** The last third of the patch, which is printed gray. */
+    Box gray(double left, double top) {
+        return new Box(left + printed + 2 * rub / 3, top, rub / 3, tall);
+    }
 }

@@ -17,6 +17,7 @@ import javax.swing.JToggleButton;
 import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
+import umbercard.color.MunsellValue;
 import umbercard.desk.session.Session;
 import umbercard.desk.theme.Controls;
 import umbercard.desk.theme.Keys;
@@ -61,7 +62,8 @@ public final class BoxPanel extends JPanel {
      * @param openBoxFile asks for a box, for a study that has none
      */
     public BoxPanel(Session session, Consumer<Stick> ontoCard, Runnable close, Runnable openBoxFile) {
-        super(new MigLayout("insets 10 16 10 16, gap 0, wrap 1, hidemode 3", "[grow,fill]", "[][][grow,fill][][][][]"));
+        super(new MigLayout(
+                "insets 10 16 10 16, gap 0, wrap 1, hidemode 3", "[grow,fill]", "[][][grow,fill,0::][][][][]"));
         this.session = session;
         this.ontoCard = ontoCard;
         setOpaque(false);
@@ -105,13 +107,13 @@ public final class BoxPanel extends JPanel {
         }
         add(head, "h 28!");
         add(find, "gaptop 4, wmin 0");
-        add(middle, "wmin 0, gaptop 6");
+        add(middle, "wmin 0, hmin 0, gaptop 6");
         add(hint, "h 22!, gaptop 4, wmin 0");
         add(press, "gaptop 2");
         add(setOut, "gaptop 8, wmin 0");
         JPanel foot = clear("[][grow,right]");
-        foot.add(word("close", close));
-        foot.add(add);
+        foot.add(word("close", close), "pad 0 -6 0 -6");
+        foot.add(add, "pad 0 6 0 6");
         add(foot, "gaptop 4");
     }
 
@@ -178,6 +180,7 @@ public final class BoxPanel extends JPanel {
         List<Stick> sticks = sticks();
         boolean some = !sticks.isEmpty();
         title.setText(session.study().box().map(Box::name).orElse(" "));
+        tray.lay(laid);
         tray.show(laid == Laid.SET_OUT ? session.study().setOut() : sticks, this::standing);
         setOut.show(session.study().setOut());
         add.setVisible(session.study().box().isPresent());
@@ -199,7 +202,6 @@ public final class BoxPanel extends JPanel {
 
     private void lay(Laid way) {
         laid = way;
-        tray.lay(way);
         refresh();
     }
 
@@ -290,7 +292,7 @@ public final class BoxPanel extends JPanel {
     private String words(Stick stick) {
         String numbers = numbers(stick);
         return Stream.of(
-                        Words.say("box.stick", StickWords.stick(stick), StickWords.value(stick)),
+                        Words.say("box.stick", StickWords.stick(stick), MunsellValue.of(stick.color())),
                         stick.hardness()
                                 .map(hardness -> Words.say("box.hardness." + hardness.key()))
                                 .orElse(""),

@@ -10,10 +10,10 @@ import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.geom.Ellipse2D;
 import java.util.List;
-import umbercard.color.Lab;
 import umbercard.desk.theme.Drawn;
 import umbercard.desk.theme.Theme;
 import umbercard.model.Stick;
+import umbercard.notes.StickPlace;
 import umbercard.words.Words;
 
 /**
@@ -21,9 +21,6 @@ import umbercard.words.Words;
  * above, green at the left and blue below. The ring itself has no color, which would falsify theirs.
  */
 final class HueRing extends Drawn {
-    /** The chroma that lies on the ring; brighter ones lie on it too. */
-    private static final double OUTER = 60;
-
     private static final int DOT = 9;
 
     private List<Stick> sticks = List.of();
@@ -68,7 +65,7 @@ final class HueRing extends Drawn {
         say(smooth, "blue", (int) Math.round(middle - wide(metrics, "blue") / 2.0), getHeight() - metrics.getDescent());
         double dot = UIScale.scale((float) DOT) / 2;
         for (Stick stick : sticks) {
-            paintDot(smooth, stick.color(), middle, height, radius - dot, dot);
+            paintDot(smooth, StickPlace.of(stick), middle, height, radius - dot, dot);
         }
         smooth.dispose();
     }
@@ -85,10 +82,9 @@ final class HueRing extends Drawn {
         return new Ellipse2D.Double(x - radius, y - radius, 2 * radius, 2 * radius);
     }
 
-    private static void paintDot(Graphics2D g, Lab color, double x, double y, double radius, double dot) {
-        double far = Math.min(1, color.chroma() / OUTER) / Math.max(1e-9, color.chroma());
-        Ellipse2D where = circle(x + far * color.a() * radius, y - far * color.b() * radius, dot);
-        g.setColor(new Color(color.srgb()));
+    private static void paintDot(Graphics2D g, StickPlace place, double x, double y, double radius, double dot) {
+        Ellipse2D where = circle(x + place.x() * radius, y + place.y() * radius, dot);
+        g.setColor(new Color(place.stick().color().srgb()));
         g.fill(where);
         g.setColor(Theme.color("Umbercard.inkSoft"));
         g.draw(where);

@@ -1,9 +1,10 @@
 package umbercard.desk.box;
 
-import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import umbercard.color.MunsellValue;
 import umbercard.model.Stick;
+import umbercard.words.Words;
 
 /** What a stick is, in words. */
 public final class StickWords {
@@ -16,8 +17,15 @@ public final class StickWords {
                 .collect(Collectors.joining("  "));
     }
 
-    /** The Munsell value to one place. */
+    /** The value in few letters, to stand in a column. */
     public static String value(Stick stick) {
-        return String.format(Locale.ROOT, "%.1f", stick.color().value());
+        return Words.brief(MunsellValue.of(stick.color()));
+    }
+
+    /** A mark of the painter's numbering of values, as short as it can be. */
+    static String mark(double value) {
+        return Words.values().name(value).isPresent()
+                ? Words.brief(new MunsellValue(value))
+                : Long.toString(Math.round(Words.values().number(value)));
     }
 }

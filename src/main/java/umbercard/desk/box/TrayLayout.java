@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import umbercard.model.Stick;
+import umbercard.words.Words;
 
 /**
  * Where the sticks of a box lie while one is picked: cells of a grid, no two sticks in one.
@@ -79,7 +80,7 @@ record TrayLayout(List<Cell> cells, List<String> labels, int columns) {
     }
 
     /**
-     * Light at the top to dark at the bottom, a whole value a band; grays at the left, then the hues from red round to
+     * Light at the top to dark at the bottom, a whole number of the painter's own a band; grays at the left, then the hues from red round to
      * violet. A band too full for one row takes several.
      *
      * @param mostColumns 2 or more
@@ -87,12 +88,13 @@ record TrayLayout(List<Cell> cells, List<String> labels, int columns) {
     static TrayLayout byValue(List<Stick> sticks, int mostColumns) {
         List<List<Stick>> rows = new ArrayList<>();
         List<String> labels = new ArrayList<>();
-        for (int band = 10; band >= 0; band--) {
-            List<Stick> within = band(sticks, band);
+        List<Double> marks = Words.values().marks();
+        for (int band = marks.size() - 1; band >= 0; band--) {
+            List<Stick> within = band(sticks, band, marks.size() - 1);
             int parts = (within.size() + mostColumns - 1) / mostColumns;
             for (int part = 0; part < parts; part++) {
                 rows.add(within.subList(part * within.size() / parts, (part + 1) * within.size() / parts));
-                labels.add(part == 0 ? Integer.toString(band) : "");
+                labels.add(part == 0 ? StickWords.mark(marks.get(band)) : "");
             }
         }
         int longest = rows.stream().mapToInt(List::size).max().orElse(1);
@@ -105,9 +107,9 @@ record TrayLayout(List<Cell> cells, List<String> labels, int columns) {
         return new TrayLayout(cells, labels, columns);
     }
 
-    private static List<Stick> band(List<Stick> sticks, int band) {
+    private static List<Stick> band(List<Stick> sticks, int band, int last) {
         return sticks.stream()
-                .filter(stick -> Math.round(stick.color().value()) == band)
+                .filter(stick -> Math.round(stick.color().value() / 10 * last) == band)
                 .sorted(Comparator.comparingDouble(
                         (Stick stick) -> -stick.color().value()))
                 .toList();

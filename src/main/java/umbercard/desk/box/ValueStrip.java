@@ -16,6 +16,7 @@ import java.util.List;
 import umbercard.desk.theme.Drawn;
 import umbercard.desk.theme.Theme;
 import umbercard.model.Stick;
+import umbercard.notes.Gap;
 import umbercard.words.Words;
 
 /** Sticks standing on a rule of values, black at the left to white at the right, so that what is missing shows. */
@@ -29,6 +30,7 @@ final class ValueStrip extends Drawn {
     private static final int ROWS = 3;
 
     private List<Stick> sticks = List.of();
+    private List<Gap.OfValue> gaps = List.of();
 
     ValueStrip() {
         setName("box.set-out.strip");
@@ -39,7 +41,12 @@ final class ValueStrip extends Drawn {
         return Words.say("box.set-out.strip");
     }
 
-    void show(List<Stick> now) {
+    /** Shows the sticks, and the stretches of value that none of them has. */
+    void show(List<Stick> now, List<Gap> lacking) {
+        gaps = lacking.stream()
+                .filter(Gap.OfValue.class::isInstance)
+                .map(Gap.OfValue.class::cast)
+                .toList();
         sticks = now.stream()
                 .sorted(Comparator.comparingDouble(stick -> stick.color().value()))
                 .toList();
@@ -64,8 +71,25 @@ final class ValueStrip extends Drawn {
     protected void paintComponent(Graphics g) {
         Graphics2D smooth = Theme.smooth(g);
         paintRule(smooth);
+        paintGaps(smooth);
         paintSticks(smooth);
         smooth.dispose();
+    }
+
+    /** A broken line over the rule where values are missing. */
+    private void paintGaps(Graphics2D g) {
+        float dash = UIScale.scale(3f);
+        g.setStroke(new BasicStroke(
+                UIScale.scale(2f), BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {dash, dash}, 0));
+        g.setColor(Theme.color("Umbercard.ink"));
+        double y = foot() - UIScale.scale(6f);
+        double clear = UIScale.scale(STICK / 2f + 3);
+        for (Gap.OfValue gap : gaps) {
+            double from = x(gap.from()) + (gap.from() == 0 ? 0 : clear);
+            double to = x(gap.to()) - (gap.to() == 10 ? 0 : clear);
+            g.draw(new Line2D.Double(from, y, Math.max(from, to), y));
+        }
+        g.setStroke(new BasicStroke(UIScale.scale(1f)));
     }
 
     private void paintRule(Graphics2D g) {
@@ -75,9 +99,9 @@ final class ValueStrip extends Drawn {
         double y = foot() + .5;
         g.setColor(Theme.color("Umbercard.inkSoft"));
         g.draw(new Line2D.Double(x(0), y, x(10), y));
-        for (int value = 0; value <= 10; value++) {
+        for (double value : Words.values().marks()) {
             g.draw(new Line2D.Double(x(value), y, x(value), y + UIScale.scale(4f)));
-            String label = Integer.toString(value);
+            String label = StickWords.mark(value);
             FlatUIUtils.drawString(
                     this,
                     g,

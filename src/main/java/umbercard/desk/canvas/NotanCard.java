@@ -85,7 +85,7 @@ public final class NotanCard extends JPanel {
                 followStudy();
                 repaint();
             }
-            case FILE -> {}
+            case FILE, WORDS -> {}
         }
     }
 

@@ -29,9 +29,14 @@ import umbercard.picture.ValueField;
 /**
  * The framed reference as it is looked at, made in the background at the size it is shown. Steps whose inputs did not
  * change are not done again; nothing of a photograph is kept once none is wanted.
+ *
+ * <p>What is shown on more than {@value #ROWS_AT_ONCE} rows would lag behind a hand that moves a rule. It is made at half
+ * its size first, and exactly once nothing newer is wanted.
  */
 final class ReferenceLayer {
     private static final Logger LOG = Logger.getLogger(ReferenceLayer.class.getName());
+
+    private static final int ROWS_AT_ONCE = 800;
 
     /** All that the image depends on. {@code design} counts only where the split follows the thumbnail. */
     record Wanted(
@@ -61,6 +66,10 @@ final class ReferenceLayer {
             });
         }
 
+        private Wanted halved() {
+            return new Wanted(photograph, frame, ratio, height / 2, squint, seenAs, split, design);
+        }
+
         private boolean framesLike(Wanted other) {
             return photograph.equals(other.photograph)
                     && frame.equals(other.frame)
@@ -82,21 +91,35 @@ final class ReferenceLayer {
 
     private record Squinted(Picture framed, Squint squint, ValueField values, ValueCurve curve) {}
 
-    private record Colored(Picture framed, Squint squint, Picture picture) {}
+    private record Colored(Picture framed, Squint squint, SquintPyramid.Colors colors) {}
 
-    private record Shown(Wanted wanted, Seen seen) {}
+    /** What is wanted, and whether at its own size. */
+    private record Asked(Optional<Wanted> wanted, boolean exact) {
+        static Asked first(Optional<Wanted> wanted) {
+            return new Asked(
+                    wanted, wanted.filter(some -> some.height() > ROWS_AT_ONCE).isEmpty());
+        }
+    }
+
+    /** The steps done last at one size. */
+    private static final class Steps {
+        Optional<Framed> framed = Optional.empty();
+        Optional<Squinted> squinted = Optional.empty();
+        Optional<Colored> colored = Optional.empty();
+    }
+
+    private record Shown(Wanted wanted, boolean exact, Seen seen) {}
 
     /** What came of asking; without anything seen where nothing was wanted, or it could not be made. */
-    private record Answer(Optional<Wanted> wanted, Optional<Seen> seen) {}
+    private record Answer(Asked asked, Optional<Seen> seen) {}
 
-    private final Latest<Optional<Wanted>, Answer> latest;
+    private final Latest<Asked, Answer> latest;
     private final Runnable changed;
 
     // Used on the background thread only.
     private final HatchFold folds = new HatchFold(Eye.DEFAULT);
-    private Optional<Framed> framed = Optional.empty();
-    private Optional<Squinted> squinted = Optional.empty();
-    private Optional<Colored> colored = Optional.empty();
+    private Steps halved = new Steps();
+    private Steps exact = new Steps();
     private Optional<Wanted> failed = Optional.empty();
 
     // Used on the event thread only.
@@ -118,7 +141,7 @@ final class ReferenceLayer {
         }
         asked = wanted;
         shown = shown.filter(last -> isOfWanted(last.wanted()));
-        latest.ask(wanted);
+        latest.ask(Asked.first(wanted));
     }
 
     private boolean isOfWanted(Wanted other) {
@@ -134,72 +157,81 @@ final class ReferenceLayer {
         return shown.map(Shown::seen);
     }
 
-    /** Whether what is shown is what was asked for last. */
+    /** Whether what is shown is exactly what was asked for last. */
     boolean isSettled() {
-        return shown.map(Shown::wanted).equals(asked);
+        return shown.map(Shown::wanted).equals(asked) && shown.map(Shown::exact).orElse(true);
     }
 
     private void show(Answer answer) {
-        Optional<Shown> made = answer.wanted()
-                .filter(this::isOfWanted)
-                .flatMap(wanted -> answer.seen().map(seen -> new Shown(wanted, seen)));
+        Optional<Wanted> wanted = answer.asked().wanted();
+        Optional<Shown> made = wanted.filter(this::isOfWanted)
+                .flatMap(some ->
+                        answer.seen().map(seen -> new Shown(some, answer.asked().exact(), seen)));
         if (made.isPresent()) {
             shown = made;
+            if (!answer.asked().exact() && asked.equals(wanted)) {
+                latest.ask(new Asked(wanted, true));
+            }
             changed.run();
-        } else if (asked.equals(answer.wanted())) {
+        } else if (asked.equals(wanted)) {
             // Not told: showing anew would ask at once for what has just failed.
+            shown = shown.map(last -> new Shown(last.wanted(), true, last.seen()));
             asked = shown.map(Shown::wanted);
         }
     }
 
-    private Answer make(Optional<Wanted> wanted, BooleanSupplier stopped) {
+    private Answer make(Asked question, BooleanSupplier stopped) {
+        Optional<Wanted> wanted = question.wanted();
         if (wanted.isEmpty()) {
             forget();
             failed = Optional.empty();
-            return new Answer(wanted, Optional.empty());
+            return new Answer(question, Optional.empty());
         }
         try {
-            return new Answer(wanted, wanted.map(some -> seen(some, stopped)));
+            return new Answer(question, wanted.map(some -> made(some, question.exact(), stopped)));
         } catch (RuntimeException | OutOfMemoryError failure) {
             forget();
             if (!failed.equals(wanted)) {
                 LOG.log(Level.WARNING, "no picture of the reference", failure);
             }
             failed = wanted;
-            return new Answer(wanted, Optional.empty());
+            return new Answer(question, Optional.empty());
         }
+    }
+
+    private Seen made(Wanted wanted, boolean exactly, BooleanSupplier stopped) {
+        if (wanted.height() <= ROWS_AT_ONCE) {
+            halved = new Steps();
+        }
+        return exactly ? seen(wanted, exact, stopped) : seen(wanted.halved(), halved, stopped);
     }
 
     private void forget() {
-        framed = Optional.empty();
-        squinted = Optional.empty();
-        colored = Optional.empty();
+        halved = new Steps();
+        exact = new Steps();
     }
 
-    private Seen seen(Wanted wanted, BooleanSupplier stopped) {
-        Framed frame = framed.filter(f -> f.wanted().framesLike(wanted)).orElseGet(() -> framed(wanted));
-        framed = Optional.of(frame);
-        if (stopped.getAsBoolean()) {
-            // Not delivered: a newer one is wanted.
-            return new Seen(
-                    image(frame.picture()),
-                    frame.picture(),
-                    squinted(frame, Squint.gaussian(0)).curve(),
-                    OptionalDouble.empty());
+    private Seen seen(Wanted wanted, Steps steps, BooleanSupplier stopped) {
+        Framed frame = steps.framed.filter(f -> f.wanted().framesLike(wanted)).orElseGet(() -> framed(wanted));
+        steps.framed = Optional.of(frame);
+        Squint asked = stopped.getAsBoolean() ? Squint.gaussian(0) : wanted.squint();
+        if (wanted.seenAs() == SeenAs.COLOR) {
+            SquintPyramid.Colors colors = colors(frame, asked, steps);
+            return new Seen(image(colors.picture()), frame.picture(), colors.curve(), OptionalDouble.empty());
         }
-        Squinted squint = squinted.filter(s -> s.framed().equals(frame.picture()))
-                .filter(s -> s.squint().equals(wanted.squint()))
-                .orElseGet(() -> squinted(frame, wanted.squint()));
-        squinted = Optional.of(squint);
+        Squinted squint = steps.squinted
+                .filter(s -> s.framed().equals(frame.picture()))
+                .filter(s -> s.squint().equals(asked))
+                .orElseGet(() -> squinted(frame, asked));
+        steps.squinted = Optional.of(squint);
         OptionalDouble split =
                 wanted.seenAs().splits() ? OptionalDouble.of(split(wanted, squint)) : OptionalDouble.empty();
-        return new Seen(image(picture(wanted, frame, squint, split)), frame.picture(), squint.curve(), split);
+        return new Seen(image(picture(wanted, squint, split)), frame.picture(), squint.curve(), split);
     }
 
-    private Picture picture(Wanted wanted, Framed frame, Squinted squint, OptionalDouble split) {
+    private static Picture picture(Wanted wanted, Squinted squint, OptionalDouble split) {
         return switch (wanted.seenAs()) {
-            case COLOR -> colors(frame, wanted.squint());
-            case GRAY -> Values.gray(squint.values());
+            case COLOR, GRAY -> Values.gray(squint.values());
             case TWO_VALUES -> Values.twoValues(squint.values(), split.orElseThrow());
             case THREE_VALUES, FOUR_VALUES, FIVE_VALUES ->
                 Values.inSteps(
@@ -222,13 +254,14 @@ final class ReferenceLayer {
         return new Squinted(frame.picture(), squint, values, ValueCurve.of(values));
     }
 
-    private Picture colors(Framed frame, Squint squint) {
-        Colored colors = colored.filter(c -> c.framed().equals(frame.picture()))
+    private static SquintPyramid.Colors colors(Framed frame, Squint squint, Steps steps) {
+        Colored colors = steps.colored
+                .filter(c -> c.framed().equals(frame.picture()))
                 .filter(c -> c.squint().equals(squint))
                 .orElseGet(() -> new Colored(
                         frame.picture(), squint, frame.pyramid().colors(SquintWay.of(squint), sigma(frame, squint))));
-        colored = Optional.of(colors);
-        return colors.picture();
+        steps.colored = Optional.of(colors);
+        return colors.colors();
     }
 
     /** The painter's own split, else the one that gives the thumbnail's dark share, else Otsu's. */

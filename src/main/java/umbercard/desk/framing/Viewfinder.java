@@ -33,7 +33,7 @@ final class Viewfinder {
             switch (change) {
                 case STUDY -> begin(inside);
                 case SHOWN, PHOTOGRAPH -> begin(true);
-                case PREVIEW, FILE -> {}
+                case PREVIEW, FILE, WORDS -> {}
             }
         });
     }

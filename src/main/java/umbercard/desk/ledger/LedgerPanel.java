@@ -118,6 +118,7 @@ public final class LedgerPanel extends JPanel {
     private void changed(Session.Change change) {
         switch (change) {
             case STUDY, PREVIEW, SHOWN -> follow();
+            case WORDS -> list.sayAnew();
             case PHOTOGRAPH, FILE -> {}
         }
     }

@@ -40,9 +40,17 @@ final class ReadingList extends JPanel {
 
     /** Shows the findings, by the id of their reading. */
     void show(Map<String, Finding> findings) {
-        if (findings.equals(shown)) {
-            return;
+        if (!findings.equals(shown)) {
+            put(findings);
         }
+    }
+
+    /** Shows what is shown in the words that are used now. */
+    void sayAnew() {
+        put(shown);
+    }
+
+    private void put(Map<String, Finding> findings) {
         String focused = lines.stream()
                 .filter(ReadingLine::isFocusOwner)
                 .map(ReadingLine::getName)

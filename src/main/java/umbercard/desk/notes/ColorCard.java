@@ -58,7 +58,7 @@ public final class ColorCard extends PaperCard {
         add(box, BOX);
         strips.addListSelectionListener(event -> selectionChanged());
         session.listen(changed -> {
-            if (changed == Session.Change.STUDY) {
+            if (changed == Session.Change.STUDY || changed == Session.Change.WORDS) {
                 refresh();
             }
         });

@@ -2,6 +2,7 @@ package umbercard.desk.notes;
 
 import java.util.List;
 import java.util.stream.Stream;
+import umbercard.color.MunsellValue;
 import umbercard.desk.box.StickWords;
 import umbercard.model.ColorNote;
 import umbercard.model.Study;
@@ -34,7 +35,7 @@ final class StripWords {
                 "notes.strip.spoken",
                 Integer.toString(number),
                 StickWords.stick(note.stick()),
-                StickWords.value(note.stick()),
+                MunsellValue.of(note.stick().color()),
                 String.join(", ", uses(study, note)));
     }
 }

@@ -19,8 +19,8 @@ import umbercard.model.Study;
 import umbercard.model.Thumbnail;
 import umbercard.model.Zone;
 import umbercard.photo.FramedZones;
-import umbercard.photo.MainColors.MainColor;
 import umbercard.photo.ZoneColors;
+import umbercard.picture.MainColor;
 import umbercard.picture.Picture;
 import umbercard.words.Words;
 

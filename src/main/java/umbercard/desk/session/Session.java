@@ -29,7 +29,9 @@ public final class Session {
         /** The photograph. */
         PHOTOGRAPH,
         /** The file, or whether it is up to date. */
-        FILE
+        FILE,
+        /** How things are said: another numbering of values. */
+        WORDS
     }
 
     private final List<Consumer<Change>> listeners = new CopyOnWriteArrayList<>();
@@ -146,6 +148,11 @@ public final class Session {
         if (gone) {
             tell(Change.SHOWN);
         }
+    }
+
+    /** Tells that things are said in other words from now on, so that what stands on the desk is said anew. */
+    public void sayAnew() {
+        tell(Change.WORDS);
     }
 
     /** The name of the edit that {@link #undo()} takes back. */

@@ -51,7 +51,7 @@ public final class StackPanel extends JPanel {
     private void changed(Session.Change change) {
         switch (change) {
             case STUDY, PREVIEW, SHOWN -> follow();
-            case PHOTOGRAPH, FILE -> {}
+            case PHOTOGRAPH, FILE, WORDS -> {}
         }
     }
 

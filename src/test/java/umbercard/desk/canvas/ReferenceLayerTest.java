@@ -10,11 +10,13 @@ import java.lang.reflect.InvocationTargetException;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import umbercard.desk.KilnHill;
 import umbercard.geometry.Outline;
@@ -24,11 +26,17 @@ import umbercard.model.Reference;
 import umbercard.model.Squint;
 import umbercard.model.Study;
 import umbercard.model.Thumbnail;
+import umbercard.photo.FramedView;
+import umbercard.photo.SquintPyramid;
+import umbercard.photo.SquintWay;
+import umbercard.photo.ValueCurve;
+import umbercard.photo.Values;
 import umbercard.picture.Picture;
 
 class ReferenceLayerTest {
     private static final int WIDTH = 120;
     private static final int HEIGHT = 80;
+    private static final int LARGE = 900;
     private static final double RATIO = 1.5;
 
     private final Semaphore told = new Semaphore(0);
@@ -167,6 +175,70 @@ class ReferenceLayerTest {
         shown(wanted(ramp(), SeenAs.COLOR, Optional.empty()));
         want(Optional.of(broken(ramp())));
         assertThat(layer.image()).isEmpty();
+    }
+
+    /** What is larger than a move has time for comes at half its size first; what stays is exact. */
+    @ParameterizedTest
+    @EnumSource(SeenAs.class)
+    void theLastOfManyMovesIsExact(SeenAs as) throws InterruptedException {
+        Picture photograph = ramp();
+        for (int i = 1; i < 12; i++) {
+            want(Optional.of(large(photograph, as, i)));
+        }
+        ReferenceLayer.Wanted last = large(photograph, as, 12);
+        want(Optional.of(last));
+        awaitAnswer();
+        awaitSettled();
+        BufferedImage image = layer.image().orElseThrow();
+        assertThat(image.getHeight()).isEqualTo(LARGE);
+        Picture framed = FramedView.of(photograph, last.frame(), RATIO, LARGE);
+        SquintPyramid pyramid = new SquintPyramid(framed);
+        double sigma = last.squint().sigma() * Math.hypot(framed.width(), framed.height());
+        if (as == SeenAs.COLOR) {
+            assertThat(pixels(image))
+                    .isEqualTo(
+                            pyramid.colors(SquintWay.GAUSSIAN, sigma).picture().pixels());
+        } else if (as == SeenAs.GRAY) {
+            assertThat(pixels(image))
+                    .isEqualTo(Values.gray(pyramid.values(SquintWay.GAUSSIAN, sigma))
+                            .pixels());
+        } else {
+            assertThat(layer.seen().orElseThrow().split().orElseThrow())
+                    .isEqualTo(ValueCurve.of(pyramid.values(SquintWay.GAUSSIAN, sigma))
+                            .otsu());
+        }
+    }
+
+    @Test
+    void aLargeOneIsSeenAtHalfItsSizeFirst() throws InterruptedException {
+        List<Integer> heights = new CopyOnWriteArrayList<>();
+        ReferenceLayer[] seen = new ReferenceLayer[1];
+        seen[0] = new ReferenceLayer(() -> {
+            heights.add(seen[0].image().orElseThrow().getHeight());
+            told.release();
+        });
+        onEvents(() -> seen[0].want(Optional.of(large(ramp(), SeenAs.GRAY, 3))));
+        awaitAnswer();
+        awaitAnswer();
+        assertThat(heights).containsExactly(LARGE / 2, LARGE);
+    }
+
+    private static ReferenceLayer.Wanted large(Picture photograph, SeenAs as, int squint) {
+        return new ReferenceLayer.Wanted(
+                photograph,
+                Frame.largest(RATIO, RATIO),
+                RATIO,
+                LARGE,
+                Squint.gaussian(0.002 * squint),
+                as,
+                OptionalDouble.empty(),
+                Optional.empty());
+    }
+
+    private static int[] pixels(BufferedImage image) {
+        return IntStream.of(image.getRGB(0, 0, image.getWidth(), image.getHeight(), null, 0, image.getWidth()))
+                .map(pixel -> pixel & 0xffffff)
+                .toArray();
     }
 
     @Test

@@ -1,0 +1,115 @@
+package umbercard.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import umbercard.model.Frame;
+import umbercard.model.Reference;
+import umbercard.model.Study;
+import umbercard.model.Thumbnail;
+import umbercard.notes.AtHand;
+import umbercard.notes.ColoredZone;
+import umbercard.notes.Gap;
+import umbercard.notes.Gaps;
+import umbercard.notes.Matching;
+import umbercard.notes.SettingOut;
+import umbercard.notes.Trust;
+import umbercard.photo.FramedZones;
+import umbercard.picture.Picture;
+import umbercard.words.Message;
+import umbercard.words.Trouble;
+
+/** Prints the sticks that come nearest to the reference's colors in each zone, and what to set out. */
+@Command(name = "match")
+final class MatchCommand implements Callable<Integer> {
+    private static final int CANDIDATES = 3;
+
+    @Parameters(paramLabel = "STUDY", descriptionKey = "cli.help.study")
+    private Path file = Path.of("");
+
+    @Mixin
+    private StickSource source = new StickSource();
+
+    @Option(names = "--thumbnail", paramLabel = "N", descriptionKey = "cli.help.match.thumbnail")
+    private Optional<String> thumbnail = Optional.empty();
+
+    @Option(names = "--trust", paramLabel = "SHARE", descriptionKey = "cli.help.match.trust")
+    private Optional<Share> trust = Optional.empty();
+
+    @Option(names = "--suggest", paramLabel = "N", descriptionKey = "cli.help.match.suggest")
+    private Optional<StickCount> suggest = Optional.empty();
+
+    @Option(names = "--json", descriptionKey = "cli.help.match.json")
+    private boolean json;
+
+    @Mixin
+    private Numbering numbering = new Numbering();
+
+    private final PrintWriter out;
+    private final PrintWriter err;
+
+    MatchCommand(PrintWriter out, PrintWriter err) {
+        this.out = out;
+        this.err = err;
+    }
+
+    @Override
+    public Integer call() throws Trouble {
+        numbering.use();
+        Opened opened = Opened.read(file);
+        Thumbnail wanted = opened.thumbnail(thumbnail);
+        List<ColoredZone> zones = zones(opened, wanted);
+        AtHand atHand = source.of(opened, err);
+        Trust trusted = trust.map(share -> new Trust(share.of())).orElse(Trust.VALUE_FIRST);
+        MatchReport report = new MatchReport(
+                opened.study(),
+                wanted,
+                trusted,
+                zones,
+                new Matching(atHand, trusted).of(zones, CANDIDATES),
+                suggest.map(most -> SettingOut.of(
+                        zones, atHand, SettingOut.Wish.USUAL.withTrust(trusted).withMost(most.of()))),
+                source.isSetOut() ? gaps(opened.study(), zones) : List.of());
+        out.println(json ? MatchJson.of(report) : report.inWords());
+        return 0;
+    }
+
+    private List<ColoredZone> zones(Opened opened, Thumbnail wanted) throws Trouble {
+        Study study = opened.study();
+        Reference reference =
+                study.reference().orElseThrow(() -> new Trouble(Message.of("cli.trouble.no-colors", opened.name())));
+        if (study.zones().stream().noneMatch(zone -> wanted.zoneAreas().containsKey(zone.id()))) {
+            throw new Trouble(Message.of("cli.trouble.no-zones", opened.name(), wanted.name()));
+        }
+        Picture photograph = ReferencePhotograph.read(study, file, reference, err);
+        Frame frame = wanted.frame().orElse(reference.frame());
+        FramedZones framed = new FramedZones();
+        return study.zones().stream()
+                .flatMap(zone -> framed
+                        .of(new FramedZones.Asked(
+                                photograph,
+                                frame,
+                                study.ratio(),
+                                wanted.zoneAreas().getOrDefault(zone.id(), List.of())))
+                        .map(found -> new ColoredZone(zone, found.share(), found.main()))
+                        .stream())
+                .toList();
+    }
+
+    /** The study needs the values of its zones: those aimed at, and those of the reference's colors. */
+    private static List<Gap> gaps(Study study, List<ColoredZone> zones) {
+        Stream<Double> aimedAt = study.zones().stream()
+                .flatMap(zone -> zone.targetValue().stream().boxed());
+        Stream<Double> seen = zones.stream()
+                .flatMap(zone -> zone.colors().stream())
+                .map(color -> color.color().value());
+        return Gaps.of(study.setOut(), Stream.concat(aimedAt, seen).toList());
+    }
+}
