@@ -1,15 +1,19 @@
 package umbercard.desk;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import umbercard.cards.FileNames;
 import umbercard.desk.session.Session;
 import umbercard.desk.work.Background;
 import umbercard.door.Edit;
 import umbercard.door.Reads;
 import umbercard.kernel.Plugins;
+import umbercard.model.Box;
 import umbercard.store.Boxes;
 import umbercard.store.Samples;
 import umbercard.words.Message;
@@ -57,6 +61,30 @@ final class BoxChoosing {
                         task -> boxes.read(file),
                         this::take,
                         telling::failed));
+    }
+
+    /** Asks where to save the study's box as a file of its own, so that other studies can take it. */
+    void save() {
+        session.study().box().ifPresentOrElse(this::saveAs, () -> telling.say(Words.say("desk.box.none-to-save")));
+    }
+
+    private void saveAs(Box box) {
+        choosing.save("desk.choose.save-box", FileNames.safe(box.name()) + ".json", ".json", ".csv")
+                .filter(file ->
+                        !Files.exists(file) || telling.askReplace("desk.replace", String.valueOf(file.getFileName())))
+                .ifPresent(file -> background.run(
+                        Message.of("desk.work.save", String.valueOf(file.getFileName())),
+                        task -> Boxes.write(box, file),
+                        lost -> tellLost(file, lost),
+                        telling::failed));
+    }
+
+    private void tellLost(Path file, List<Message> lost) {
+        if (!lost.isEmpty()) {
+            telling.list(
+                    Words.say("desk.box.saved", String.valueOf(file.getFileName())),
+                    lost.stream().map(Words::say).toList());
+        }
     }
 
     private void take(Reads reads) {

@@ -40,14 +40,14 @@ final class Choosing {
         return Stream.of(endings).map(ending -> "*." + ending).collect(Collectors.joining(", "));
     }
 
-    /** A file to write; one without the ending gets it. */
-    Optional<Path> save(String title, String suggested, String ending) {
+    /** A file to write; one with none of the endings gets the first. */
+    Optional<Path> save(String title, String suggested, String... endings) {
         JFileChooser chooser = chooser(title);
         chooser.setSelectedFile(new File(chooser.getCurrentDirectory(), suggested));
         return chosen(chooser, chooser.showSaveDialog(window))
-                .map(path -> path.toString().toLowerCase(Locale.ROOT).endsWith(ending)
+                .map(path -> Stream.of(endings).anyMatch(path.toString().toLowerCase(Locale.ROOT)::endsWith)
                         ? path
-                        : path.resolveSibling(path.getFileName() + ending));
+                        : path.resolveSibling(path.getFileName() + endings[0]));
     }
 
     /** A folder to write into. */

@@ -30,6 +30,7 @@ final class DeskMenu extends JMenuBar {
             Runnable paste,
             Runnable chooseBox,
             Runnable takeKilnYard,
+            Runnable saveBox,
             Runnable settle) {}
 
     private final transient Session session;
@@ -60,7 +61,8 @@ final class DeskMenu extends JMenuBar {
                 item("frame", KeyEvent.VK_R, 0, actions.frame()),
                 item("first-pass", KeyEvent.VK_F, SHIFT, actions.firstPass()::ask),
                 item("box", KeyEvent.VK_B, SHIFT, actions.chooseBox()),
-                item("kiln-yard", 0, 0, actions.takeKilnYard())));
+                item("kiln-yard", 0, 0, actions.takeKilnYard()),
+                item("save-box", 0, 0, actions.saveBox())));
         add(view());
         session.listen(change -> nameEdits());
         nameEdits();

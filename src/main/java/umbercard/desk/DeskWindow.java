@@ -78,6 +78,7 @@ public final class DeskWindow extends JFrame {
                         pasting::paste,
                         boxes::ask,
                         boxes::takeKilnYard,
+                        boxes::save,
                         this::settle)));
         bar.bindKeys(getRootPane());
         column.bindKeys(getRootPane());

@@ -30,6 +30,7 @@ import umbercard.model.Mark;
 import umbercard.model.Stick;
 import umbercard.model.Study;
 import umbercard.model.Thumbnail;
+import umbercard.store.Boxes;
 import umbercard.store.StudyFile;
 import umbercard.words.Message;
 
@@ -365,5 +366,25 @@ class DeskIT extends AtDesk {
         assertThat(study().box().orElseThrow().sticks())
                 .extracting(Stick::title)
                 .containsExactly("Peat", "Chalk");
+    }
+
+    @Test
+    void theBoxIsSavedAsAFileOfItsOwn() throws IOException {
+        openKilnHill();
+        Path file = folder.resolve("winter box");
+        choose("Plan", "Save the box as\u2026");
+        give(file);
+        Path written = folder.resolve("winter box.json");
+        until("the box is written", () -> Files.exists(written));
+        settled();
+        assertThat(new Boxes().read(written).box()).isEqualTo(study().box().orElseThrow());
+        Path table = folder.resolve("winter box.csv");
+        choose("Plan", "Save the box as\u2026");
+        give(table);
+        JOptionPaneFixture told = told();
+        assertThat(sentence(told)).startsWith("winter box.csv holds the sticks.");
+        told.okButton().click();
+        assertThat(new Boxes().read(table).box().sticks())
+                .isEqualTo(study().box().orElseThrow().sticks());
     }
 }

@@ -1,4 +1,4 @@
-/** The color card, and the box that opens over it. */
+/** The color card: strips in the order of application, and their choices. */
 @NullMarked
 package umbercard.desk.notes;
 
