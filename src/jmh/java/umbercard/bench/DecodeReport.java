@@ -42,8 +42,7 @@ final class DecodeReport {
                 From a JPEG to a picture of 2000 pixels, all ways in turn on the same file, medians. The floor is the toolkit's own
                 decoder, which ours is built on, making the full picture and reducing nothing. Ours averages in linear light. ImageJ
                 and OpenCV do so in gamma space, which makes fine detail too dark; OpenCV is measured with linear light of 16 bits
-                too. Of a progressive file the toolkit gives every pass unless it is told otherwise, as ours tells it; so there the
-                floor lies above.
+                too. Of a progressive file the toolkit's decoder makes the picture anew for every scan, and ours with it.
                 """);
         part.append(Report.measured(file)).append("\n\n");
         part.append("| file | ours | ImageJ | OpenCV | OpenCV, linear light | floor |\n");

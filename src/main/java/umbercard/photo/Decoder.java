@@ -26,12 +26,6 @@ final class Decoder {
     /** The most that such a picture and its file may take together, in bytes. */
     private static final long MOST_MEMORY = 1L << 30;
 
-    /**
-     * Later than any: the toolkit's decoder of JPEG would give the whole picture once for every pass of a progressive one, and
-     * takes the last there is for one that there is not.
-     */
-    private static final int LAST_PASS = 1 << 20;
-
     private final String fileName;
     private final Source source;
     private final Progress progress;
@@ -127,10 +121,6 @@ final class Decoder {
         ImageReadParam into = reader.getDefaultReadParam();
         into.setDestination(image);
         try {
-            if (image.getRaster() instanceof StripRaster
-                    && reader.getFormatName().equalsIgnoreCase("jpeg")) {
-                into.setSourceProgressivePasses(LAST_PASS, Integer.MAX_VALUE);
-            }
             reader.read(0, into);
             return Optional.empty();
         } catch (CancellationException stopped) {
