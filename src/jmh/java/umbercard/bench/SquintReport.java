@@ -38,9 +38,15 @@ final class SquintReport {
                 Kiln Hill, the blur anywhere from 0.04 to 4 percent of the diagonal, median / 99th percentile, by the rows of the
                 picture: as the desk shows it, as a large window does, and at working size. Ours is the Gaussian by the pyramid, to
                 grays, with the curve of values; ImageJ and OpenCV blur the same linear light in single precision and bring it to
-                eight bits, with a histogram. OpenCV uses all processors, ours one.
+                eight bits, with a histogram. OpenCV and ours use all processors.
                 """ + measured, "squintValues");
-        report.more("Ours alone:", Map.of("squintColors", "in color", "squintKeepingEdges", "keeping edges, to grays"));
+        report.more(
+                "Ours alone:",
+                Map.of(
+                        "squintColors", "in color",
+                        "squintTwoValues", "in two values",
+                        "squintKeepingEdges", "keeping edges, to grays",
+                        "squintColorsKeepingEdges", "keeping edges, in color"));
         report.part("""
                 ## A move of the split
 

@@ -1,5 +1,8 @@
 package umbercard.color;
 
+import java.util.Optional;
+import java.util.regex.Pattern;
+
 /**
  * A color in CIE 1976 L*a*b* under D65 (x 0.3127, y 0.3290), the 2° observer: lightness {@code l} 0..100, {@code a} and
  * {@code b} roughly -128..128. Finite, otherwise unbounded: a stick may lie outside the screen's gamut. The program works in
@@ -8,8 +11,17 @@ package umbercard.color;
  * <p>Source: CIE 15 with the exact fractions 216/24389 and 24389/27.
  */
 public record Lab(double l, double a, double b) {
+    private static final Pattern HEX = Pattern.compile("#[0-9a-fA-F]{6}");
+
     public Lab {
         Cielab.check(l, a, b);
+    }
+
+    /** The color of an sRGB triple written as {@code #7a5c48}; empty for any other text. */
+    public static Optional<Lab> ofHex(String text) {
+        return HEX.matcher(text).matches()
+                ? Optional.of(ofSrgb(Integer.parseInt(text.substring(1), 16)))
+                : Optional.empty();
     }
 
     /** The color of an 8-bit sRGB triple, packed as {@code 0xRRGGBB}; higher bits are ignored. */

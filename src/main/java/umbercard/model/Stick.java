@@ -3,6 +3,8 @@ package umbercard.model;
 import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import umbercard.color.Lab;
 
 /**
@@ -24,10 +26,26 @@ public record Stick(
 
     /** A place in the tray: row and column, both counted from 1 at the upper left. */
     public record Slot(int row, int column) {
+        private static final Pattern LABEL = Pattern.compile("(?:([a-zA-Z])|(\\d{1,9})\\s*-)\\s*(\\d{1,9})");
+
         public Slot {
             if (row < 1 || column < 1) {
                 throw new IllegalArgumentException("rows and columns are counted from 1: " + row + ", " + column);
             }
+        }
+
+        /** The place that a label names, {@code C4} or {@code 3-4}, in capitals or not; empty if it names none. */
+        public static Optional<Slot> read(String label) {
+            Matcher matcher = LABEL.matcher(label.strip());
+            if (!matcher.matches()) {
+                return Optional.empty();
+            }
+            String letter = matcher.group(1);
+            int row = letter == null
+                    ? Integer.parseInt(matcher.group(2))
+                    : Character.toUpperCase(letter.charAt(0)) - 'A' + 1;
+            int column = Integer.parseInt(matcher.group(3));
+            return row < 1 || column < 1 ? Optional.empty() : Optional.of(new Slot(row, column));
         }
 
         /** The way a tray is read aloud: a letter for the row, a number for the column; rows past Z as numbers. */

@@ -3,15 +3,12 @@ package umbercard.store;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import umbercard.color.Lab;
 import umbercard.model.Box;
 import umbercard.model.Stick;
 
 /** Sticks and boxes as they stand in a study's file and in a box's own. */
 final class BoxForm {
-    private static final Pattern HEX = Pattern.compile("#[0-9a-fA-F]{6}");
-
     private BoxForm() {}
 
     /** The box's fields after those that a file begins with. */
@@ -65,16 +62,9 @@ final class BoxForm {
     }
 
     private static Lab color(Fields fields) {
-        Optional<Lab> hex =
-                fields.text("hex").map(text -> hex(text).orElseThrow(() -> fields.wrong("hex", "store.wanted.hex")));
+        Optional<Lab> hex = fields.text("hex")
+                .map(text -> Lab.ofHex(text).orElseThrow(() -> fields.wrong("hex", "store.wanted.hex")));
         return lab(fields, "lab").or(() -> hex).orElseThrow(() -> fields.wrong("lab", "store.wanted.present"));
-    }
-
-    /** The color of a text such as {@code #7a5c48}. */
-    static Optional<Lab> hex(String text) {
-        return HEX.matcher(text).matches()
-                ? Optional.of(Lab.ofSrgb(Integer.parseInt(text.substring(1), 16)))
-                : Optional.empty();
     }
 
     static JsonNode lab(Lab color) {

@@ -70,7 +70,7 @@ final class CsvColors {
         String written = row.text(CsvColumn.HEX)
                 .orElseThrow(() -> CsvRow.wrong(CsvColumn.HEX, "store.wanted.present"))
                 .strip();
-        return BoxForm.hex(written.startsWith("#") ? written : "#" + written)
+        return Lab.ofHex(written.startsWith("#") ? written : "#" + written)
                 .orElseThrow(() -> CsvRow.wrong(CsvColumn.HEX, "store.wanted.hex"));
     }
 

@@ -2,8 +2,6 @@ package umbercard.store;
 
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import umbercard.color.Lab;
 import umbercard.model.Stick;
 import umbercard.model.Stick.Slot;
@@ -11,9 +9,6 @@ import umbercard.model.Stick.State;
 
 /** A stick of one line of a table. */
 final class CsvStick {
-    private static final Pattern LETTERED = Pattern.compile("([a-zA-Z])\\s*([0-9]+)");
-    private static final Pattern NUMBERED = Pattern.compile("([0-9]+)\\s*-\\s*([0-9]+)");
-
     /** Besides the keys of the states. */
     private static final Map<String, State> OWNED = Map.of("yes", State.OWNED, "no", State.NOT_OWNED);
 
@@ -56,7 +51,9 @@ final class CsvStick {
     private static Optional<Slot> slot(CsvRow row) {
         Optional<String> place = row.text(CsvColumn.PLACE);
         if (place.isPresent()) {
-            return Optional.of(labeled(place.get().strip()));
+            return Optional.of(Slot.read(place.get())
+                    .orElseThrow(() -> CsvRow.wrong(
+                            CsvColumn.PLACE, "store.wanted.label", place.get().strip())));
         }
         Optional<String> line = row.text(CsvColumn.ROW);
         Optional<String> column = row.text(CsvColumn.COLUMN);
@@ -68,18 +65,6 @@ final class CsvStick {
                 count(
                         CsvColumn.COLUMN,
                         column.orElseThrow(() -> CsvRow.wrong(CsvColumn.COLUMN, "store.wanted.present")))));
-    }
-
-    private static Slot labeled(String label) {
-        Matcher lettered = LETTERED.matcher(label);
-        if (lettered.matches()) {
-            return new Slot(letter(lettered.group(1)), count(CsvColumn.PLACE, lettered.group(2)));
-        }
-        Matcher numbered = NUMBERED.matcher(label);
-        if (numbered.matches()) {
-            return new Slot(count(CsvColumn.PLACE, numbered.group(1)), count(CsvColumn.PLACE, numbered.group(2)));
-        }
-        throw CsvRow.wrong(CsvColumn.PLACE, "store.wanted.label", label);
     }
 
     private static int lineOf(String written) {

@@ -1,5 +1,10 @@
 package umbercard.cli;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Path;
@@ -22,9 +27,23 @@ final class Calls implements DeskOpener {
             return out.lines().toList();
         }
 
+        /** The object printed by a call that went well and said nothing else. */
+        JsonNode json() throws IOException {
+            assertThat(err).isEmpty();
+            assertThat(code).isZero();
+            return new ObjectMapper().readTree(out);
+        }
+
         List<String> errLines() {
             return err.lines().toList();
         }
+    }
+
+    /** The names of an object's fields, in their order. */
+    static List<String> keys(JsonNode object) {
+        List<String> keys = new ArrayList<>();
+        object.fieldNames().forEachRemaining(keys::add);
+        return keys;
     }
 
     /** A call where there is no display. */

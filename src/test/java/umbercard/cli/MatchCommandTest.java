@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
@@ -85,15 +84,7 @@ class MatchCommandTest {
         words.addAll(List.of(call));
         words.add("--json");
         Calls.Result result = Calls.run(words.toArray());
-        assertThat(result.err()).isEmpty();
-        assertThat(result.code()).isZero();
-        return new ObjectMapper().readTree(result.out());
-    }
-
-    private static List<String> keys(JsonNode object) {
-        List<String> keys = new ArrayList<>();
-        object.fieldNames().forEachRemaining(keys::add);
-        return keys;
+        return result.json();
     }
 
     private static Stream<JsonNode> each(JsonNode array) {
@@ -112,7 +103,7 @@ class MatchCommandTest {
     @Test
     void knownPatchesFindTheirSticks() throws IOException {
         JsonNode json = json(file);
-        assertThat(keys(json)).containsExactly("study", "thumbnail", "trust", "zones", "gaps");
+        assertThat(Calls.keys(json)).containsExactly("study", "thumbnail", "trust", "zones", "gaps");
         assertThat(each(json.get("zones")).map(zone -> zone.get("name").asText()))
                 .containsExactly("sky", "bank");
         List<JsonNode> colors = each(json.get("zones"))
@@ -122,11 +113,12 @@ class MatchCommandTest {
         List<String> names = List.of("Low cloud", "Snow light", "Peat", "Moss");
         for (int i = 0; i < 4; i++) {
             JsonNode color = colors.get(i);
-            assertThat(keys(color)).containsExactly("share", "lab", "value", "withinValue", "sticks");
+            assertThat(Calls.keys(color)).containsExactly("share", "lab", "value", "withinValue", "sticks");
             assertThat(color.get("share").asDouble()).isCloseTo(i % 2 == 0 ? 0.75 : 0.25, within(0.003));
             assertThat(color.get("value").asDouble()).isCloseTo(patch(i).value(), within(0.02));
             JsonNode best = color.get("sticks").get(0);
-            assertThat(keys(best)).containsExactly("id", "name", "slot", "lab", "value", "rank", "difference", "words");
+            assertThat(Calls.keys(best))
+                    .containsExactly("id", "name", "slot", "lab", "value", "rank", "difference", "words");
             assertThat(best.get("name").asText()).isEqualTo(names.get(i));
             assertThat(best.at("/difference/ciede2000").asDouble()).isLessThan(0.5);
             assertThat(best.get("words").asText()).isEqualTo("much the same");
@@ -202,7 +194,7 @@ class MatchCommandTest {
                 .containsPattern("E1 Low cloud +covers the light of sky")
                 .doesNotContain("nothing near enough");
         JsonNode suggestion = json(file, "--suggest", "12").get("suggestion");
-        assertThat(keys(suggestion)).containsExactly("summary", "proven", "sticks", "missed", "lacks");
+        assertThat(Calls.keys(suggestion)).containsExactly("summary", "proven", "sticks", "missed", "lacks");
         assertThat(suggestion.get("proven").asBoolean()).isTrue();
         assertThat(suggestion.get("sticks")).hasSize(6);
     }

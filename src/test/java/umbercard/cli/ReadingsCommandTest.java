@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -51,15 +50,7 @@ class ReadingsCommandTest {
         List<Object> call = new ArrayList<>(List.of("readings", file, "--json"));
         call.addAll(List.of(more));
         Calls.Result result = Calls.run(call.toArray());
-        assertThat(result.err()).isEmpty();
-        assertThat(result.code()).isZero();
-        return new ObjectMapper().readTree(result.out());
-    }
-
-    private static List<String> keys(JsonNode object) {
-        List<String> keys = new ArrayList<>();
-        object.fieldNames().forEachRemaining(keys::add);
-        return keys;
+        return result.json();
     }
 
     private static JsonNode reading(JsonNode json, String id) {
@@ -85,15 +76,15 @@ class ReadingsCommandTest {
     @Test
     void jsonHasItsKeysInTheirOrder() throws IOException {
         JsonNode json = json();
-        assertThat(keys(json)).containsExactly("study", "thumbnail", "readings");
+        assertThat(Calls.keys(json)).containsExactly("study", "thumbnail", "readings");
         assertThat(json.get("study").asText()).isEqualTo("Alder bank");
         assertThat(json.get("thumbnail").asText()).isEqualTo("first");
         assertThat(json.get("readings")).hasSizeGreaterThanOrEqualTo(2);
         for (JsonNode reading : json.get("readings")) {
-            assertThat(keys(reading))
+            assertThat(Calls.keys(reading))
                     .containsExactly("id", "verdict", "figures", "sentence", "rule", "source", "places");
             for (JsonNode figure : reading.get("figures")) {
-                assertThat(keys(figure)).containsExactly("name", "value", "unit");
+                assertThat(Calls.keys(figure)).containsExactly("name", "value", "unit");
             }
         }
     }

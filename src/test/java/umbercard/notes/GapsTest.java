@@ -81,7 +81,7 @@ class GapsTest {
 
     @Test
     void aStickStandsByValueOnTheStripAndByHueAndChromaOnTheRing() {
-        StickPlace yellow = StickPlace.of(Sticks.stick(1, 8, 0, 40));
+        StickPlace yellow = StickPlace.of(Sticks.stick(1, 8, 0, 20));
         assertThat(yellow.value()).isCloseTo(8, within(1e-6));
         assertThat(yellow.hue()).isCloseTo(90, within(1e-9));
         assertThat(yellow.radius()).isCloseTo(0.5, within(1e-9));

@@ -3,7 +3,7 @@ package umbercard.spectra;
 /**
  * Lights to photograph under. Sources: CIE 15, for standard illuminant A by its formula and for daylight of a correlated
  * color temperature by its three components (tabulated below every 10 nm; typed from memory, then compared with several
- * public transcriptions); {@link ObserverTest} holds them to the published chromaticities. The LED is our own: a narrow blue
+ * printed copies); {@link ObserverTest} holds them to the published chromaticities. The LED is our own: a narrow blue
  * peak and a broad yellow hump, as white LEDs have; no standard.
  */
 public final class Lights {

@@ -3,8 +3,8 @@ package umbercard.spectra;
 import umbercard.color.Lab;
 
 /**
- * The CIE 1931 standard observer (2°), tabulated in CIE 15 every 10 nm (typed from memory, then compared with several public
- * transcriptions), and CIE 1976 L*a*b* by its formula, so that nothing of the program's own arithmetic is used.
+ * The CIE 1931 standard observer (2°), tabulated in CIE 15 every 10 nm (typed from memory, then compared with several
+ * printed copies), and CIE 1976 L*a*b* by its formula, so that nothing of the program's own arithmetic is used.
  */
 public final class Observer {
     private static final double[][] MATCHING = {

@@ -1,6 +1,5 @@
 package umbercard.desk.box;
 
-import java.util.List;
 import umbercard.door.Edit;
 import umbercard.model.Stick;
 import umbercard.model.Study;
@@ -16,10 +15,6 @@ final class BoxEdits {
         return Sticks.isSetOut(study, stick.id())
                 ? new Edit(Message.of("box.edit.put-back", stick.title()), Sticks.putBack(stick.id()))
                 : new Edit(Message.of("box.edit.set-out", stick.title()), Sticks.setOut(stick));
-    }
-
-    static Edit setOutOnly(List<Stick> sticks) {
-        return new Edit(Message.of("box.edit.set-out-all", sticks.size()), Sticks.setOutOnly(sticks));
     }
 
     static Edit change(Stick stick) {

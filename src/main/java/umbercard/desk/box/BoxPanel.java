@@ -14,8 +14,6 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
 import javax.swing.JToggleButton;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
 import umbercard.color.MunsellValue;
 import umbercard.desk.session.Session;
@@ -54,6 +52,9 @@ public final class BoxPanel extends JPanel {
     private final WordButton add;
     private Laid laid = Laid.BY_VALUE;
     private Pressing pressing = Pressing.ON_CARD;
+
+    /** Which opening of a study the form was turned to in: what it holds belongs to no other. */
+    private long formOf;
 
     /**
      * The box of the session's study.
@@ -124,22 +125,7 @@ public final class BoxPanel extends JPanel {
     }
 
     private void listen() {
-        find.getDocument().addDocumentListener(new DocumentListener() {
-            @Override
-            public void insertUpdate(DocumentEvent event) {
-                stand();
-            }
-
-            @Override
-            public void removeUpdate(DocumentEvent event) {
-                stand();
-            }
-
-            @Override
-            public void changedUpdate(DocumentEvent event) {
-                stand();
-            }
-        });
+        Controls.onTyping(find, this::stand);
         find.addActionListener(event -> tray.firstSought().ifPresent(tray::go));
     }
 
@@ -184,7 +170,7 @@ public final class BoxPanel extends JPanel {
         tray.show(laid == Laid.SET_OUT ? session.study().setOut() : sticks, this::standing);
         setOut.show(session.study().setOut());
         add.setVisible(session.study().box().isPresent());
-        if (!form.isVisible()) {
+        if (!form.isVisible() || formOf != session.opening()) {
             turnTo(some ? STICKS : MISSING);
         }
         look(Optional.empty());
@@ -246,15 +232,20 @@ public final class BoxPanel extends JPanel {
             case ON_CARD -> ontoCard.accept(stick);
             case SET_OUT -> session.edit(BoxEdits.turn(session.study(), stick));
             case CHANGE -> {
-                turnTo(FORM);
+                turnToForm();
                 form.change(stick);
             }
         }
         look(Optional.of(stick));
     }
 
-    private void addStick() {
+    private void turnToForm() {
+        formOf = session.opening();
         turnTo(FORM);
+    }
+
+    private void addStick() {
+        turnToForm();
         form.add(session.study().newId("s"));
     }
 

@@ -8,7 +8,6 @@ import umbercard.color.Lab;
 
 /** A color as a painter types it: {@code #8a6f52} in sRGB, or L*, a*, b* under D65 as three numbers. */
 final class ColorText {
-    private static final Pattern HEX = Pattern.compile("#?[0-9a-fA-F]{6}");
     private static final Pattern BETWEEN = Pattern.compile("\\s*[,;\\s]\\s*");
 
     /** The most that a* and b* can be either way. */
@@ -19,8 +18,9 @@ final class ColorText {
     /** The color in the words, or nothing. */
     static Optional<Lab> read(String words) {
         String typed = words.strip();
-        if (HEX.matcher(typed).matches()) {
-            return Optional.of(Lab.ofSrgb(Integer.parseInt(typed.substring(typed.length() - 6), 16)));
+        Optional<Lab> hex = Lab.ofHex(typed.startsWith("#") ? typed : "#" + typed);
+        if (hex.isPresent()) {
+            return hex;
         }
         String[] parts = BETWEEN.split(typed);
         try {

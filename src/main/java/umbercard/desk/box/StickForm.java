@@ -6,19 +6,14 @@ import java.awt.Dimension;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
 import umbercard.color.Lab;
 import umbercard.desk.theme.Controls;
@@ -31,9 +26,6 @@ import umbercard.words.Words;
 
 /** Asks what a stick is: its name, its place in the tray, its color, how hard it is, whether it is at hand, a note. */
 final class StickForm extends JPanel {
-    /** A place in the tray as it is read aloud, {@code C4}, or as two numbers, {@code 3-4}. */
-    private static final Pattern PLACE = Pattern.compile("(?:([A-Za-z])\\s*|(\\d{1,3})\\s*[-/,. ]\\s*)(\\d{1,3})");
-
     private final JLabel title = Controls.onPaper(new JLabel());
     private final JTextField name = field("name");
     private final JTextField place = field("place");
@@ -66,22 +58,7 @@ final class StickForm extends JPanel {
         sample.setName("box.form.sample");
         sample.setPreferredSize(new Dimension(36, 1));
         lay();
-        color.getDocument().addDocumentListener(new DocumentListener() {
-            @Override
-            public void insertUpdate(DocumentEvent event) {
-                showColor();
-            }
-
-            @Override
-            public void removeUpdate(DocumentEvent event) {
-                showColor();
-            }
-
-            @Override
-            public void changedUpdate(DocumentEvent event) {
-                showColor();
-            }
-        });
+        Controls.onTyping(color, this::showColor);
         Keys.bind(this, WHEN_ANCESTOR_OF_FOCUSED_COMPONENT, "ESCAPE", "cancel", canceled);
     }
 
@@ -221,16 +198,7 @@ final class StickForm extends JPanel {
     }
 
     private Optional<Slot> slot() {
-        Matcher matcher = PLACE.matcher(place.getText().strip());
-        if (!matcher.matches()) {
-            return Optional.empty();
-        }
-        String letter = matcher.group(1);
-        int row = letter == null
-                ? Integer.parseInt(matcher.group(2))
-                : letter.toUpperCase(Locale.ROOT).charAt(0) - 'A' + 1;
-        int column = Integer.parseInt(matcher.group(3));
-        return row < 1 || column < 1 ? Optional.empty() : Optional.of(new Slot(row, column));
+        return Slot.read(place.getText());
     }
 
     private static void outline(JTextField field, boolean wrong) {

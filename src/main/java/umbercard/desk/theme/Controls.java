@@ -11,9 +11,12 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JScrollPane;
+import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.ListCellRenderer;
 import javax.swing.ScrollPaneConstants;
+import javax.swing.event.DocumentEvent;
+import javax.swing.event.DocumentListener;
 
 /** Plain components in the colors of paper. */
 public final class Controls {
@@ -75,5 +78,25 @@ public final class Controls {
         onPaper(scroller.getVerticalScrollBar());
         onPaper(scroller.getHorizontalScrollBar());
         return scroller;
+    }
+
+    /** Runs the action whenever the words in a field change. */
+    public static void onTyping(JTextField field, Runnable action) {
+        field.getDocument().addDocumentListener(new DocumentListener() {
+            @Override
+            public void insertUpdate(DocumentEvent event) {
+                action.run();
+            }
+
+            @Override
+            public void removeUpdate(DocumentEvent event) {
+                action.run();
+            }
+
+            @Override
+            public void changedUpdate(DocumentEvent event) {
+                action.run();
+            }
+        });
     }
 }

@@ -24,11 +24,6 @@ public final class Sticks {
                 : study.withSetOut(inBoxOrder(study, Stream.concat(study.setOut().stream(), Stream.of(stick))));
     }
 
-    /** Sets out these sticks and puts all others back. */
-    public static UnaryOperator<Study> setOutOnly(List<Stick> sticks) {
-        return study -> study.withSetOut(inBoxOrder(study, sticks.stream().distinct()));
-    }
-
     /** Puts a stick back into the box. */
     public static UnaryOperator<Study> putBack(String id) {
         return study -> study.withSetOut(without(study.setOut(), id));

@@ -201,4 +201,15 @@ class BoxPanelIT extends OnDesk {
         act(session::undo);
         assertThat(ask(() -> session.study().box().orElseThrow().sticks())).hasSize(before);
     }
+
+    @Test
+    void aFormLeftOpenDoesNotGoOverToAnotherStudy() {
+        choose("pressing.change");
+        press("s10");
+        window().textBox("box.form.name").requireVisible();
+        act(() -> session.open(KilnHill.study().withTitle("another"), Optional.empty()));
+        window().button("box.stick.s10").requireVisible();
+        assertThat(ask(() -> robot().finder().findByName("box.form.keep", false).isShowing()))
+                .isFalse();
+    }
 }

@@ -90,12 +90,4 @@ class SticksTest {
         Study none = study().withBox(Optional.empty());
         assertThat(Sticks.add(more).apply(none)).isEqualTo(none);
     }
-
-    @Test
-    void aSuggestionReplacesWhatWasSetOut() {
-        assertThat(Sticks.setOutOnly(List.of(BOX.get(3), BOX.get(1), BOX.get(3)))
-                        .apply(setOut(0, 2))
-                        .setOut())
-                .containsExactly(BOX.get(1), BOX.get(3));
-    }
 }
