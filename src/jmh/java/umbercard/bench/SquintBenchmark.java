@@ -37,8 +37,8 @@ public class SquintBenchmark {
     private static final int COLORS = 12;
     private static final double DARK_SHARE = 0.45;
 
-    /** Rows of the picture: as the desk shows it, as a large window does, and at full working size. */
-    @Param({"440", "800", "1333"})
+    /** Rows of the picture: a move that keeps edges, as the desk shows it, as a large window does, and at full working size. */
+    @Param({"320", "440", "600", "800", "1333"})
     public int height;
 
     private Picture picture = new Picture(1, 1, new int[1]);

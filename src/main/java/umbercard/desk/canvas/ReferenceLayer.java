@@ -30,13 +30,11 @@ import umbercard.picture.ValueField;
  * The framed reference as it is looked at, made in the background at the size it is shown. Steps whose inputs did not
  * change are not done again; nothing of a photograph is kept once none is wanted.
  *
- * <p>What is shown on more than {@value #ROWS_AT_ONCE} rows would lag behind a hand that moves a rule. It is made at half
- * its size first, and exactly once nothing newer is wanted.
+ * <p>What is shown on many rows would lag behind a hand that moves a rule. It is made at half its size first, or half of that,
+ * and exactly once nothing newer is wanted.
  */
 final class ReferenceLayer {
     private static final Logger LOG = Logger.getLogger(ReferenceLayer.class.getName());
-
-    private static final int ROWS_AT_ONCE = 800;
 
     /** All that the image depends on. {@code design} counts only where the split follows the thumbnail. */
     record Wanted(
@@ -66,8 +64,25 @@ final class ReferenceLayer {
             });
         }
 
-        private Wanted halved() {
-            return new Wanted(photograph, frame, ratio, height / 2, squint, seenAs, split, design);
+        /** At its size, or as often halved as a move has time for. */
+        private Wanted inTime() {
+            int rows = height;
+            while (rows > rowsAtOnce()) {
+                rows /= 2;
+            }
+            return new Wanted(photograph, frame, ratio, rows, squint, seenAs, split, design);
+        }
+
+        /** Rows of a picture that 99 of 100 moves are through with in a frame's time, by the table of src/docs/benchmarks.md. */
+        private int rowsAtOnce() {
+            return switch (SquintWay.of(squint)) {
+                case GAUSSIAN -> seenAs == SeenAs.COLOR ? 600 : 800;
+                case KEEPING_EDGES -> 320;
+            };
+        }
+
+        private boolean isInTime() {
+            return height <= rowsAtOnce();
         }
 
         private boolean framesLike(Wanted other) {
@@ -96,8 +111,7 @@ final class ReferenceLayer {
     /** What is wanted, and whether at its own size. */
     private record Asked(Optional<Wanted> wanted, boolean exact) {
         static Asked first(Optional<Wanted> wanted) {
-            return new Asked(
-                    wanted, wanted.filter(some -> some.height() > ROWS_AT_ONCE).isEmpty());
+            return new Asked(wanted, wanted.filter(some -> !some.isInTime()).isEmpty());
         }
     }
 
@@ -118,7 +132,7 @@ final class ReferenceLayer {
 
     // Used on the background thread only.
     private final HatchFold folds = new HatchFold(Eye.DEFAULT);
-    private Steps halved = new Steps();
+    private Steps coarse = new Steps();
     private Steps exact = new Steps();
     private Optional<Wanted> failed = Optional.empty();
 
@@ -200,14 +214,14 @@ final class ReferenceLayer {
     }
 
     private Seen made(Wanted wanted, boolean exactly, BooleanSupplier stopped) {
-        if (wanted.height() <= ROWS_AT_ONCE) {
-            halved = new Steps();
+        if (wanted.isInTime()) {
+            coarse = new Steps();
         }
-        return exactly ? seen(wanted, exact, stopped) : seen(wanted.halved(), halved, stopped);
+        return exactly ? seen(wanted, exact, stopped) : seen(wanted.inTime(), coarse, stopped);
     }
 
     private void forget() {
-        halved = new Steps();
+        coarse = new Steps();
         exact = new Steps();
     }
 
