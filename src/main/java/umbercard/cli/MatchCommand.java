@@ -5,18 +5,15 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import umbercard.model.Frame;
 import umbercard.model.Reference;
 import umbercard.model.Study;
 import umbercard.model.Thumbnail;
 import umbercard.notes.AtHand;
 import umbercard.notes.ColoredZone;
-import umbercard.notes.Gap;
 import umbercard.notes.Gaps;
 import umbercard.notes.Matching;
 import umbercard.notes.SettingOut;
@@ -76,7 +73,11 @@ final class MatchCommand implements Callable<Integer> {
                 new Matching(atHand, trusted).of(zones, CANDIDATES),
                 suggest.map(most -> SettingOut.of(
                         zones, atHand, SettingOut.Wish.USUAL.withTrust(trusted).withMost(most.of()))),
-                source.isSetOut() ? gaps(opened.study(), zones) : List.of());
+                source.isSetOut()
+                        ? Gaps.of(
+                                opened.study().setOut(),
+                                Gaps.needed(opened.study().zones(), zones))
+                        : List.of());
         out.println(json ? MatchJson.of(report) : report.inWords());
         return 0;
     }
@@ -89,27 +90,13 @@ final class MatchCommand implements Callable<Integer> {
             throw new Trouble(Message.of("cli.trouble.no-zones", opened.name(), wanted.name()));
         }
         Picture photograph = ReferencePhotograph.read(study, file, reference, err);
-        Frame frame = wanted.frame().orElse(reference.frame());
         FramedZones framed = new FramedZones();
-        return study.zones().stream()
-                .flatMap(zone -> framed
-                        .of(new FramedZones.Asked(
-                                photograph,
-                                frame,
-                                study.ratio(),
-                                wanted.zoneAreas().getOrDefault(zone.id(), List.of())))
-                        .map(found -> new ColoredZone(zone, found.share(), found.main()))
-                        .stream())
+        return FramedZones.in(wanted, study, photograph).entrySet().stream()
+                .flatMap(
+                        zone -> framed
+                                .of(zone.getValue())
+                                .map(found -> new ColoredZone(zone.getKey(), found.share(), found.main()))
+                                .stream())
                 .toList();
-    }
-
-    /** The study needs the values of its zones: those aimed at, and those of the reference's colors. */
-    private static List<Gap> gaps(Study study, List<ColoredZone> zones) {
-        Stream<Double> aimedAt = study.zones().stream()
-                .flatMap(zone -> zone.targetValue().stream().boxed());
-        Stream<Double> seen = zones.stream()
-                .flatMap(zone -> zone.colors().stream())
-                .map(color -> color.color().value());
-        return Gaps.of(study.setOut(), Stream.concat(aimedAt, seen).toList());
     }
 }

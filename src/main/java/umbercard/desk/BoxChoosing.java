@@ -4,7 +4,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import umbercard.cards.FileNames;
@@ -14,6 +13,7 @@ import umbercard.door.Edit;
 import umbercard.door.Reads;
 import umbercard.kernel.Plugins;
 import umbercard.model.Box;
+import umbercard.model.edit.Sticks;
 import umbercard.store.Boxes;
 import umbercard.store.Samples;
 import umbercard.words.Message;
@@ -88,7 +88,7 @@ final class BoxChoosing {
     }
 
     private void take(Reads reads) {
-        session.edit(new Edit(Message.of("desk.box.done"), study -> study.withBox(Optional.of(reads.box()))));
+        session.edit(new Edit(Message.of("desk.box.done"), Sticks.take(reads.box())));
         List<String> lines = lines(reads);
         if (!lines.isEmpty()) {
             telling.list(

@@ -2,9 +2,11 @@ package umbercard.notes;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import umbercard.color.MunsellValue;
 import umbercard.color.Warmth;
 import umbercard.model.Stick;
+import umbercard.model.Zone;
 import umbercard.words.Message;
 
 /**
@@ -49,6 +51,16 @@ public final class Gaps {
             addWarmth(setOut, band, gaps);
         }
         return gaps;
+    }
+
+    /** The Munsell values that a study needs: those aimed at in its zones, and those of the reference's colors in them. */
+    public static List<Double> needed(List<Zone> zones, List<ColoredZone> colored) {
+        Stream<Double> aimedAt =
+                zones.stream().flatMap(zone -> zone.targetValue().stream().boxed());
+        Stream<Double> seen = colored.stream()
+                .flatMap(zone -> zone.colors().stream())
+                .map(color -> color.color().value());
+        return Stream.concat(aimedAt, seen).toList();
     }
 
     private static void add(double from, double to, List<Double> needed, List<Gap> gaps) {

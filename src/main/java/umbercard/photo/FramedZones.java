@@ -7,6 +7,9 @@ import java.util.Optional;
 import umbercard.geometry.Outline;
 import umbercard.kernel.EventThread;
 import umbercard.model.Frame;
+import umbercard.model.Study;
+import umbercard.model.Thumbnail;
+import umbercard.model.Zone;
 import umbercard.picture.Picture;
 
 /**
@@ -37,6 +40,21 @@ public final class FramedZones {
         private boolean framesLike(Asked other) {
             return photograph.equals(other.photograph) && frame.equals(other.frame) && ratio == other.ratio;
         }
+    }
+
+    /** What to ask for each zone that has an area in a thumbnail, in the order of the study; none without a reference. */
+    public static Map<Zone, Asked> in(Thumbnail thumbnail, Study study, Picture photograph) {
+        Map<Zone, Asked> asked = new LinkedHashMap<>();
+        study.reference().ifPresent(reference -> {
+            Frame frame = thumbnail.frame().orElse(reference.frame());
+            for (Zone zone : study.zones()) {
+                List<Outline> area = thumbnail.zoneAreas().getOrDefault(zone.id(), List.of());
+                if (!area.isEmpty()) {
+                    asked.put(zone, new Asked(photograph, frame, study.ratio(), area));
+                }
+            }
+        });
+        return asked;
     }
 
     private record Framed(Asked asked, Picture picture) {}

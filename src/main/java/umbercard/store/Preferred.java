@@ -9,6 +9,7 @@ import umbercard.color.ValueScale;
  */
 public final class Preferred {
     private static final String VALUES = "values";
+    private static final String TRUST = "trust-in-value";
 
     private Preferred() {}
 
@@ -20,6 +21,17 @@ public final class Preferred {
     /** Keeps the numbering of values for this and every later run. */
     public static void keepValues(ValueScale scale) {
         node().put(VALUES, scale.key());
+    }
+
+    /** How far value is trusted when a stick is sought for a color, 0..1; 1, value first, until it is chosen. */
+    public static double trust() {
+        double kept = node().getDouble(TRUST, 1);
+        return kept >= 0 && kept <= 1 ? kept : 1;
+    }
+
+    /** Keeps how far value is trusted, 0..1. */
+    public static void keepTrust(double trust) {
+        node().putDouble(TRUST, trust);
     }
 
     private static Preferences node() {

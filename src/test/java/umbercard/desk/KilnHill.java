@@ -11,14 +11,17 @@ import umbercard.geometry.Outline;
 import umbercard.geometry.Point;
 import umbercard.model.Box;
 import umbercard.model.ColorNote;
+import umbercard.model.Frame;
 import umbercard.model.Level;
 import umbercard.model.Light;
 import umbercard.model.Mark;
+import umbercard.model.Reference;
 import umbercard.model.Stick;
 import umbercard.model.Study;
 import umbercard.model.Surface;
 import umbercard.model.Thumbnail;
 import umbercard.model.Zone;
+import umbercard.picture.Picture;
 
 /** A small study for tests of the desk's panels: three thumbnails, three zones, a box, four color notes. */
 public final class KilnHill {
@@ -45,6 +48,34 @@ public final class KilnHill {
                         new Zone("z3", "ridge", Zone.Plane.SLOPE, Zone.Distance.FAR)))
                 .withBox(Optional.of(box))
                 .withNotes(notes(box));
+    }
+
+    /**
+     * The same before {@link #photograph()}: on the first thumbnail the kiln's zone lies in its dark, the slope's in both, the
+     * ridge's nowhere.
+     */
+    public static Study beforePhotograph() {
+        Study study = study();
+        double middle = study.ratio() / 2;
+        List<Thumbnail> thumbnails = new ArrayList<>(study.thumbnails());
+        thumbnails.set(
+                0,
+                thumbnails
+                        .get(0)
+                        .withZoneAreas(Map.of(
+                                "z1", List.of(Outline.rectangle(0, 0, middle / 2, 1)),
+                                "z2", List.of(Outline.rectangle(middle - 0.65, 0.2, middle + 0.1605, 0.8)))));
+        return study.withThumbnails(thumbnails)
+                .withReference(Optional.of(Reference.to("hill.jpg", "", Frame.largest(4.0 / 3, study.ratio()))));
+    }
+
+    /** Dark at the left, light at the right: Munsell values 2.0 and 8.3. */
+    public static Picture photograph() {
+        int[] pixels = new int[960 * 720];
+        for (int i = 0; i < pixels.length; i++) {
+            pixels[i] = i % 960 < 480 ? 0x303030 : 0xd0d0d0;
+        }
+        return new Picture(960, 720, pixels);
     }
 
     private static List<ColorNote> notes(Box box) {

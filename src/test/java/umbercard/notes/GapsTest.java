@@ -4,10 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import umbercard.color.ValueScale;
 import umbercard.model.Stick;
+import umbercard.model.Zone;
+import umbercard.picture.MainColor;
 import umbercard.words.Words;
 
 class GapsTest {
@@ -90,5 +93,18 @@ class GapsTest {
         StickPlace gray = StickPlace.of(Sticks.stick(1, 5, 0, 0));
         assertThat(gray.radius()).isZero();
         assertThat(StickPlace.of(Sticks.stick(1, 5, 100, 0)).x()).isEqualTo(1);
+    }
+
+    @Test
+    void aStudyNeedsTheValuesAimedAtAndThoseOfItsColors() {
+        Zone kiln = new Zone("z1", "kiln", Zone.Plane.UPRIGHT, Zone.Distance.MIDDLE)
+                .withTargetValue(OptionalDouble.of(2.5));
+        Zone sky = new Zone("z2", "sky", Zone.Plane.SKY, Zone.Distance.FAR);
+        ColoredZone seen = new ColoredZone(
+                sky, 0.4, List.of(new MainColor(Sticks.stick(1, 8, 0, 0).color(), 1)));
+        assertThat(Gaps.needed(List.of(kiln, sky), List.of(seen)))
+                .hasSize(2)
+                .satisfies(values -> assertThat(values.get(0)).isEqualTo(2.5))
+                .satisfies(values -> assertThat(values.get(1)).isCloseTo(8, within(1e-6)));
     }
 }

@@ -8,6 +8,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import umbercard.color.ValueScale;
 
 class PreferredTest {
@@ -17,6 +18,7 @@ class PreferredTest {
     @AfterEach
     void forget() {
         kept.remove("values");
+        kept.remove("trust-in-value");
     }
 
     @ParameterizedTest
@@ -31,5 +33,19 @@ class PreferredTest {
         assertThat(Preferred.values()).isEqualTo(ValueScale.MUNSELL);
         kept.put("values", "in-dozens");
         assertThat(Preferred.values()).isEqualTo(ValueScale.MUNSELL);
+    }
+
+    @Test
+    void howFarValueIsTrustedIsKept() {
+        assertThat(Preferred.trust()).isEqualTo(1);
+        Preferred.keepTrust(0.35);
+        assertThat(Preferred.trust()).isEqualTo(0.35);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"2", "-0.1", "NaN", "much"})
+    void aTrustThatIsNoneIsAsIfItHadNeverBeenChosen(String written) {
+        kept.put("trust-in-value", written);
+        assertThat(Preferred.trust()).isEqualTo(1);
     }
 }

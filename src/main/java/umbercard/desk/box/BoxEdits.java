@@ -1,5 +1,6 @@
 package umbercard.desk.box;
 
+import java.util.List;
 import umbercard.door.Edit;
 import umbercard.model.Stick;
 import umbercard.model.Study;
@@ -15,6 +16,16 @@ final class BoxEdits {
         return Sticks.isSetOut(study, stick.id())
                 ? new Edit(Message.of("box.edit.put-back", stick.title()), Sticks.putBack(stick.id()))
                 : new Edit(Message.of("box.edit.set-out", stick.title()), Sticks.setOut(stick));
+    }
+
+    /** Sets these out, and puts all others back. */
+    static Edit setOutOnly(List<Stick> sticks) {
+        return new Edit(Message.of("box.edit.set-out-only", sticks.size()), Sticks.setOutOnly(sticks));
+    }
+
+    /** Sets these out as well. */
+    static Edit setOutAlso(List<Stick> sticks) {
+        return new Edit(Message.of("box.edit.set-out-also", sticks.size()), Sticks.setOut(sticks));
     }
 
     static Edit change(Stick stick) {

@@ -2,10 +2,13 @@ package umbercard.desk.box;
 
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.CardLayout;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
-import java.util.function.Consumer;
+import java.util.OptionalInt;
+import java.util.function.BiConsumer;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -24,7 +27,11 @@ import umbercard.door.Edit;
 import umbercard.model.Box;
 import umbercard.model.ColorNote;
 import umbercard.model.Stick;
+import umbercard.model.Study;
+import umbercard.model.Zone;
 import umbercard.model.edit.Sticks;
+import umbercard.notes.Gaps;
+import umbercard.photo.FramedZones;
 import umbercard.words.Words;
 
 /**
@@ -35,34 +42,45 @@ public final class BoxPanel extends JPanel {
     private static final String STICKS = "sticks";
     private static final String MISSING = "missing";
     private static final String FORM = "form";
+    private static final String ZONE = "zone";
+    private static final String SUGGESTION = "suggestion";
 
     private final transient Session session;
-    private final transient Consumer<Stick> ontoCard;
+    private final transient BiConsumer<Stick, Optional<String>> ontoCard;
+    private final transient ZoneQuestions questions = new ZoneQuestions(this::told);
     private final CardLayout pages = new CardLayout();
     private final JPanel middle = new JPanel(pages);
     private final Tray tray;
     private final StickForm form;
+    private final ZoneView zone;
+    private final SuggestionView suggestion;
     private final SetOutView setOut = new SetOutView();
     private final JLabel title = Controls.onPaper(new JLabel());
     private final JLabel hint = Controls.onPaper(new JLabel());
     private final JTextField find = Controls.onPaper(new JTextField());
-    private final JPanel head = clear("[grow,fill][][][]");
+    private final Map<Laid, JToggleButton> toggles = new EnumMap<>(Laid.class);
+    private final JPanel head = clear("[grow,fill][][][][]");
     private final JPanel press = clear("[grow,fill][][][]");
     private final WordButton openFile;
     private final WordButton add;
+    private final WordButton suggest;
     private Laid laid = Laid.BY_VALUE;
     private Pressing pressing = Pressing.ON_CARD;
 
-    /** Which opening of a study the form was turned to in: what it holds belongs to no other. */
-    private long formOf;
+    /** What lies in place of the sticks for the moment, if anything does: {@link #FORM} or {@link #SUGGESTION}. */
+    private String over = "";
+
+    /** Which opening of a study it was laid there in: what it holds belongs to no other. */
+    private long overOf;
 
     /**
      * The box of the session's study.
      *
-     * @param ontoCard puts a stick on the color card
+     * @param ontoCard puts a stick on the color card, in the zone of that id where there is one
      * @param openBoxFile asks for a box, for a study that has none
      */
-    public BoxPanel(Session session, Consumer<Stick> ontoCard, Runnable close, Runnable openBoxFile) {
+    public BoxPanel(
+            Session session, BiConsumer<Stick, Optional<String>> ontoCard, Runnable close, Runnable openBoxFile) {
         super(new MigLayout(
                 "insets 10 16 10 16, gap 0, wrap 1, hidemode 3", "[grow,fill]", "[][][grow,fill,0::][][][][]"));
         this.session = session;
@@ -75,10 +93,19 @@ public final class BoxPanel extends JPanel {
         form = new StickForm(this::keep, this::remove, this::backToSticks);
         openFile = word("file", openBoxFile);
         add = word("add", this::addStick);
+        suggest = word("suggest", this::turnToSuggestion);
+        zone = new ZoneView(this::press, this::look, this::ask);
+        suggestion = new SuggestionView(
+                this::ask,
+                sticks -> accept(BoxEdits.setOutOnly(sticks)),
+                sticks -> accept(BoxEdits.setOutAlso(sticks)),
+                this::backToSticks);
         middle.setOpaque(false);
         middle.add(Controls.scroller(tray, true), STICKS);
         middle.add(missing(), MISSING);
         middle.add(form, FORM);
+        middle.add(zone, ZONE);
+        middle.add(suggestion, SUGGESTION);
         arrange(close);
         listen();
         Keys.bind(this, WHEN_ANCESTOR_OF_FOCUSED_COMPONENT, "ESCAPE", "close", close);
@@ -87,10 +114,11 @@ public final class BoxPanel extends JPanel {
     private void arrange(Runnable close) {
         title.putClientProperty(FlatClientProperties.STYLE, "font: $semibold.font");
         hint.setName("box.hint");
-        head.add(title);
+        head.add(title, "wmin 0");
         ButtonGroup ways = new ButtonGroup();
         for (Laid way : Laid.values()) {
             JToggleButton toggle = toggle(way.key(), way == laid, () -> lay(way));
+            toggles.put(way, toggle);
             ways.add(toggle);
             head.add(toggle);
         }
@@ -112,8 +140,9 @@ public final class BoxPanel extends JPanel {
         add(hint, "h 22!, gaptop 4, wmin 0");
         add(press, "gaptop 2");
         add(setOut, "gaptop 8, wmin 0");
-        JPanel foot = clear("[][grow,right]");
+        JPanel foot = clear("[grow,left][][]");
         foot.add(word("close", close), "pad 0 -6 0 -6");
+        foot.add(suggest, "pad 0 6 0 6");
         foot.add(add, "pad 0 6 0 6");
         add(foot, "gaptop 4");
     }
@@ -166,24 +195,80 @@ public final class BoxPanel extends JPanel {
         List<Stick> sticks = sticks();
         boolean some = !sticks.isEmpty();
         title.setText(session.study().box().map(Box::name).orElse(" "));
+        title.setToolTipText(title.getText());
         tray.lay(laid);
         tray.show(laid == Laid.SET_OUT ? session.study().setOut() : sticks, this::standing);
-        setOut.show(session.study().setOut());
-        add.setVisible(session.study().box().isPresent());
-        if (!form.isVisible() || formOf != session.opening()) {
-            turnTo(some ? STICKS : MISSING);
+        zone.stand(this::standing);
+        setOut.show(session.study().setOut(), List.of());
+        if (overOf != session.opening()) {
+            over = "";
         }
+        turnTo(!over.isEmpty() ? over : some ? sticksPage() : MISSING);
+        ask();
         look(Optional.empty());
+    }
+
+    private String sticksPage() {
+        return laid == Laid.ZONE ? ZONE : STICKS;
     }
 
     private void turnTo(String page) {
         boolean sticks = page.equals(STICKS);
-        List.of(find, hint, press).forEach(part -> part.setVisible(sticks));
+        boolean some = sticks || page.equals(ZONE);
+        find.setVisible(sticks);
+        List.of(hint, press).forEach(part -> part.setVisible(some));
         for (int i = 1; i < head.getComponentCount(); i++) {
-            head.getComponent(i).setVisible(sticks);
+            head.getComponent(i).setVisible(some);
         }
+        head.setVisible(!page.equals(SUGGESTION));
         setOut.setVisible(sticks && laid == Laid.SET_OUT);
+        add.setVisible(session.study().box().isPresent() && (some || page.equals(MISSING)));
+        suggest.setVisible(some && (laid == Laid.SET_OUT || laid == Laid.ZONE));
         pages.show(middle, page);
+    }
+
+    /** Asks what the page that is open has to show of the zones, if anything. */
+    private void ask() {
+        Study study = session.study();
+        boolean suggests = over.equals(SUGGESTION);
+        if (!suggests && laid != Laid.ZONE && laid != Laid.SET_OUT) {
+            return;
+        }
+        boolean fromBox = suggests || (laid == Laid.ZONE && !zone.isFromSetOut());
+        Map<Zone, FramedZones.Asked> areas = session.photograph()
+                .flatMap(photograph ->
+                        study.thumbnail(session.shown()).map(thumbnail -> FramedZones.in(thumbnail, study, photograph)))
+                .orElse(Map.of());
+        questions.ask(new ZoneQuestions.Question(
+                areas,
+                fromBox ? sticks() : laid == Laid.ZONE ? study.setOut() : List.of(),
+                zone.trust(),
+                suggests ? OptionalInt.of(suggestion.most()) : OptionalInt.empty()));
+    }
+
+    private void told(ZoneQuestions.Answer answer) {
+        if (over.equals(SUGGESTION)) {
+            suggestion.show(answer);
+        } else if (laid == Laid.ZONE) {
+            zone.show(answer, this::standing);
+        } else {
+            Study study = session.study();
+            setOut.show(study.setOut(), Gaps.needed(study.zones(), answer.zones()));
+        }
+    }
+
+    private void turnToSuggestion() {
+        turnOver(SUGGESTION);
+        suggestion.begin();
+        ask();
+    }
+
+    private void accept(Edit edit) {
+        over = "";
+        laid = Laid.SET_OUT;
+        Optional.ofNullable(toggles.get(laid)).ifPresent(toggle -> toggle.setSelected(true));
+        session.edit(edit);
+        begin();
     }
 
     private void lay(Laid way) {
@@ -213,10 +298,18 @@ public final class BoxPanel extends JPanel {
         return Stream.of(find.getText().toLowerCase(Locale.ROOT).split("\\s+")).allMatch(known::contains);
     }
 
+    /** Opens the box; where sticks are sought for a zone, for the one of that id. */
+    public void open(Optional<String> ofZone) {
+        zone.turnTo(ofZone);
+        begin();
+    }
+
     /** Puts the keyboard on a stick, or on what opens a box. */
-    public void begin() {
+    private void begin() {
         if (sticks().isEmpty()) {
             openFile.requestFocusInWindow();
+        } else if (laid == Laid.ZONE) {
+            zone.begin();
         } else {
             tray.begin();
         }
@@ -229,23 +322,24 @@ public final class BoxPanel extends JPanel {
 
     private void press(Stick stick) {
         switch (pressing) {
-            case ON_CARD -> ontoCard.accept(stick);
+            case ON_CARD -> ontoCard.accept(stick, laid == Laid.ZONE ? zone.zone() : Optional.empty());
             case SET_OUT -> session.edit(BoxEdits.turn(session.study(), stick));
             case CHANGE -> {
-                turnToForm();
+                turnOver(FORM);
                 form.change(stick);
             }
         }
         look(Optional.of(stick));
     }
 
-    private void turnToForm() {
-        formOf = session.opening();
-        turnTo(FORM);
+    private void turnOver(String page) {
+        over = page;
+        overOf = session.opening();
+        turnTo(page);
     }
 
     private void addStick() {
-        turnToForm();
+        turnOver(FORM);
         form.add(session.study().newId("s"));
     }
 
@@ -264,7 +358,9 @@ public final class BoxPanel extends JPanel {
     }
 
     private void backToSticks() {
-        turnTo(sticks().isEmpty() ? MISSING : STICKS);
+        over = "";
+        turnTo(sticks().isEmpty() ? MISSING : sticksPage());
+        ask();
         begin();
     }
 

@@ -11,13 +11,15 @@ enum Laid implements Keyed {
     /** As they lie in the tray. */
     TRAY,
     /** Only those set out, dark to light. */
-    SET_OUT;
+    SET_OUT,
+    /** Those that come near to a zone's colors, and not as a tray. */
+    ZONE;
 
     TrayLayout lay(List<Stick> sticks, int mostColumns) {
         return switch (this) {
             case BY_VALUE -> TrayLayout.byValue(sticks, mostColumns);
             case TRAY -> TrayLayout.asTheyLie(sticks, mostColumns);
-            case SET_OUT -> TrayLayout.inRows(sticks, mostColumns);
+            case SET_OUT, ZONE -> TrayLayout.inRows(sticks, mostColumns);
         };
     }
 }

@@ -32,8 +32,9 @@ final class SetOutView extends JPanel {
         add(lacks, "cell 0 2 2 1, wmin 0");
     }
 
-    void show(List<Stick> sticks) {
-        List<Gap> gaps = Gaps.of(sticks, List.of());
+    /** @param needed the Munsell values that the study needs; empty if that is not known */
+    void show(List<Stick> sticks, List<Double> needed) {
+        List<Gap> gaps = Gaps.of(sticks, needed);
         title.setText(Words.say("box.set-out.title", sticks.size()));
         strip.show(sticks, gaps);
         ring.show(sticks);

@@ -58,8 +58,10 @@ public final class ColorCard extends PaperCard {
         add(box, BOX);
         strips.addListSelectionListener(event -> selectionChanged());
         session.listen(changed -> {
-            if (changed == Session.Change.STUDY || changed == Session.Change.WORDS) {
-                refresh();
+            switch (changed) {
+                case STUDY, WORDS -> refresh();
+                case SHOWN, PHOTOGRAPH -> box.refresh();
+                case PREVIEW, FILE -> {}
             }
         });
         refresh();
@@ -137,10 +139,10 @@ public final class ColorCard extends PaperCard {
         editor.settle();
     }
 
-    /** Puts a stick on the card as the next strip, in the zone of the selected one and for the same purpose. */
-    private void add(Stick stick) {
+    /** Puts a stick on the card as the next strip: in that zone, else in the one of the selected strip and for its purpose. */
+    private void add(Stick stick, Optional<String> zone) {
         String id = session.study().newId("n");
-        session.edit(NoteEdits.add(id, stick, strips.selected()));
+        session.edit(NoteEdits.add(id, stick, strips.selected(), zone));
         strips.select(id);
     }
 
@@ -148,7 +150,7 @@ public final class ColorCard extends PaperCard {
     public void openBox() {
         boxOpen = true;
         pages.show(this, BOX);
-        box.begin();
+        box.open(strips.selected().flatMap(ColorNote::zone));
     }
 
     /** Takes the box off the card again. */

@@ -17,11 +17,17 @@ import umbercard.words.Message;
 final class NoteEdits {
     private NoteEdits() {}
 
-    /** Adds a strip of the stick after the others, and sets the stick out; its zone and purpose are those of {@code like}. */
-    static Edit add(String id, Stick stick, Optional<ColorNote> like) {
-        ColorNote plain = ColorNote.of(id, stick);
-        ColorNote note =
-                like.map(l -> plain.withZone(l.zone()).withPurpose(l.purpose())).orElse(plain);
+    /**
+     * Adds a strip of the stick after the others, and sets the stick out. It takes over zone and purpose of {@code like}, if
+     * there is such a strip, and if that is in the zone where one is given.
+     *
+     * @param zone the id of its zone, where that is known
+     */
+    static Edit add(String id, Stick stick, Optional<ColorNote> like, Optional<String> zone) {
+        ColorNote plain = ColorNote.of(id, stick).withZone(zone);
+        ColorNote note = like.filter(l -> zone.isEmpty() || l.zone().equals(zone))
+                .map(l -> plain.withZone(l.zone()).withPurpose(l.purpose()))
+                .orElse(plain);
         UnaryOperator<Study> out = Sticks.setOut(stick);
         return new Edit(
                 Message.of("notes.edit.add", stick.title()),

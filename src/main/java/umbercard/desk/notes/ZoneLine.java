@@ -1,6 +1,5 @@
 package umbercard.desk.notes;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import javax.swing.JLabel;
@@ -11,17 +10,13 @@ import umbercard.desk.session.Session;
 import umbercard.desk.session.Session.Change;
 import umbercard.desk.theme.Controls;
 import umbercard.desk.theme.Swatch;
-import umbercard.geometry.Outline;
 import umbercard.kernel.Latest;
 import umbercard.model.ColorNote;
-import umbercard.model.Reference;
 import umbercard.model.Study;
-import umbercard.model.Thumbnail;
 import umbercard.model.Zone;
 import umbercard.photo.FramedZones;
 import umbercard.photo.ZoneColors;
 import umbercard.picture.MainColor;
-import umbercard.picture.Picture;
 import umbercard.words.Words;
 
 /**
@@ -83,24 +78,12 @@ final class ZoneLine extends JPanel {
 
     private Optional<Question> question(ColorNote selected) {
         Study study = session.study();
-        Optional<Thumbnail> thumbnail = study.thumbnail(session.shown());
-        Optional<Zone> zone = selected.zone().flatMap(study::zone);
-        Optional<Picture> photograph = session.photograph();
-        Optional<Reference> reference = study.reference();
-        if (thumbnail.isEmpty() || zone.isEmpty() || photograph.isEmpty() || reference.isEmpty()) {
-            return Optional.empty();
-        }
-        List<Outline> outlines =
-                thumbnail.get().zoneAreas().getOrDefault(zone.get().id(), List.of());
-        return outlines.isEmpty()
-                ? Optional.empty()
-                : Optional.of(new Question(
-                        zone.get(),
-                        new FramedZones.Asked(
-                                photograph.get(),
-                                thumbnail.get().frame().orElse(reference.get().frame()),
-                                study.ratio(),
-                                outlines)));
+        return session.photograph()
+                .flatMap(photograph ->
+                        study.thumbnail(session.shown()).map(thumbnail -> FramedZones.in(thumbnail, study, photograph)))
+                .flatMap(areas -> selected.zone()
+                        .flatMap(study::zone)
+                        .flatMap(zone -> Optional.ofNullable(areas.get(zone)).map(area -> new Question(zone, area))));
     }
 
     private void tell(Answer answer) {

@@ -11,6 +11,7 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JScrollPane;
+import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.ListCellRenderer;
@@ -26,6 +27,18 @@ public final class Controls {
     public static <C extends JComponent> C onPaper(C component) {
         component.putClientProperty(FlatClientProperties.STYLE_CLASS, "paper");
         return component;
+    }
+
+    /** A sentence on paper that wraps; it is read, not written in. */
+    public static JTextArea sentence(String name) {
+        JTextArea words = onPaper(new JTextArea());
+        words.setName(name);
+        words.setEditable(false);
+        words.setFocusable(false);
+        words.setOpaque(false);
+        words.setLineWrap(true);
+        words.setWrapStyleWord(true);
+        return words;
     }
 
     /** A small label above {@code field}, which it names. */

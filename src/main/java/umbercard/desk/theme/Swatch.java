@@ -7,10 +7,18 @@ import java.awt.Graphics;
 import javax.swing.Icon;
 import umbercard.color.Lab;
 
-/** A small square of a color, to stand before the words on it. */
-public record Swatch(Lab color) implements Icon {
-    /** In pixels at 100 %. */
+/**
+ * A small square of a color, to stand before the words on it.
+ *
+ * @param side in pixels at 100 %
+ */
+public record Swatch(Lab color, int side) implements Icon {
     private static final int SIDE = 12;
+
+    /** One as high as a letter. */
+    public Swatch(Lab color) {
+        this(color, SIDE);
+    }
 
     @Override
     public void paintIcon(Component component, Graphics g, int x, int y) {
@@ -22,11 +30,11 @@ public record Swatch(Lab color) implements Icon {
 
     @Override
     public int getIconWidth() {
-        return UIScale.scale(SIDE);
+        return UIScale.scale(side);
     }
 
     @Override
     public int getIconHeight() {
-        return UIScale.scale(SIDE);
+        return UIScale.scale(side);
     }
 }

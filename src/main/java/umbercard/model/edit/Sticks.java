@@ -2,11 +2,16 @@ package umbercard.model.edit;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import umbercard.model.Box;
+import umbercard.model.ColorNote;
 import umbercard.model.Stick;
 import umbercard.model.Study;
 
@@ -22,6 +27,57 @@ public final class Sticks {
         return study -> isSetOut(study, stick.id())
                 ? study
                 : study.withSetOut(inBoxOrder(study, Stream.concat(study.setOut().stream(), Stream.of(stick))));
+    }
+
+    /** Sets out these and no others, in the order of the box. */
+    public static UnaryOperator<Study> setOutOnly(List<Stick> sticks) {
+        return study -> study.withSetOut(inBoxOrder(study, sticks.stream()));
+    }
+
+    /** Sets out all of these that are not out yet. */
+    public static UnaryOperator<Study> setOut(List<Stick> sticks) {
+        return study -> {
+            Study more = study;
+            for (Stick stick : sticks) {
+                more = setOut(stick).apply(more);
+            }
+            return more;
+        };
+    }
+
+    /**
+     * Gives the study a box in place of the one it has. Sticks of another box, by its name, stay set out and on the card; one
+     * whose id a stick of the new box has as well gets another, so that it is not taken for that.
+     */
+    public static UnaryOperator<Study> take(Box box) {
+        return study -> {
+            Study taken = study.withBox(Optional.of(box));
+            if (study.box().map(Box::name).equals(Optional.of(box.name()))) {
+                return taken;
+            }
+            UnaryOperator<Stick> apart = apart(study, box);
+            return taken.withSetOut(mapped(study.setOut(), apart))
+                    .withNotes(mapped(study.notes(), note -> note.withStick(apart.apply(note.stick()))));
+        };
+    }
+
+    private static UnaryOperator<Stick> apart(Study study, Box box) {
+        Set<String> used = Stream.of(
+                        box.sticks().stream(),
+                        study.setOut().stream(),
+                        study.notes().stream().map(ColorNote::stick))
+                .flatMap(sticks -> sticks)
+                .map(Stick::id)
+                .collect(Collectors.toSet());
+        Map<String, String> renamed = new HashMap<>();
+        for (Stick stick : box.sticks()) {
+            int number = 2;
+            while (used.contains(stick.id() + "-" + number)) {
+                number++;
+            }
+            renamed.put(stick.id(), stick.id() + "-" + number);
+        }
+        return stick -> stick.withId(renamed.getOrDefault(stick.id(), stick.id()));
     }
 
     /** Puts a stick back into the box. */

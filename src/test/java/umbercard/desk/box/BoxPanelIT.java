@@ -33,7 +33,8 @@ class BoxPanelIT extends OnDesk {
     protected JFrame makeWindow() {
         Theme.install(false);
         session = new Session(KilnHill.study(), Optional.empty());
-        BoxPanel box = new BoxPanel(session, stick -> onCard.add(stick.id()), () -> onCard.add("closed"), () -> {});
+        BoxPanel box =
+                new BoxPanel(session, (stick, zone) -> onCard.add(stick.id()), () -> onCard.add("closed"), () -> {});
         session.listen(change -> box.refresh());
         box.refresh();
         JFrame frame = new JFrame("box");

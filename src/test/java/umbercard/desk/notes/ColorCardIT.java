@@ -8,7 +8,6 @@ import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import javax.swing.JComboBox;
 import javax.swing.JFrame;
@@ -25,15 +24,9 @@ import umbercard.desk.KilnHill;
 import umbercard.desk.OnDesk;
 import umbercard.desk.session.Session;
 import umbercard.desk.theme.Theme;
-import umbercard.geometry.Outline;
 import umbercard.model.ColorNote;
-import umbercard.model.Frame;
-import umbercard.model.Reference;
 import umbercard.model.Stick;
-import umbercard.model.Study;
-import umbercard.model.Thumbnail;
 import umbercard.model.Zone;
-import umbercard.picture.Picture;
 import umbercard.words.Words;
 
 @SuppressWarnings("deprecation") // the robot knows only the old masks of InputEvent
@@ -157,7 +150,7 @@ class ColorCardIT extends OnDesk {
 
     @Test
     void aStripThatIsUndoneWhileItIsDraggedIsDroppedNowhere() {
-        act(() -> session.edit(NoteEdits.add("n5", note("n4").stick(), Optional.empty())));
+        act(() -> session.edit(NoteEdits.add("n5", note("n4").stick(), Optional.empty(), Optional.empty())));
         carry(4, 2);
         undo();
         robot().releaseMouse(MouseButton.LEFT_BUTTON);
@@ -365,25 +358,10 @@ class ColorCardIT extends OnDesk {
         shots("no-box");
     }
 
-    /** Dark at the left, light at the right; the kiln's zone lies in the dark, the slope's in both, the ridge's nowhere. */
     private void layThePhotographUnder() {
-        int[] pixels = new int[960 * 720];
-        for (int i = 0; i < pixels.length; i++) {
-            pixels[i] = i % 960 < 480 ? 0x303030 : 0xd0d0d0;
-        }
-        Study study = KilnHill.study();
-        double middle = study.ratio() / 2;
-        Thumbnail first = study.thumbnail("t1")
-                .orElseThrow()
-                .withZoneAreas(Map.of(
-                        "z1", List.of(Outline.rectangle(0, 0, middle / 2, 1)),
-                        "z2", List.of(Outline.rectangle(middle - 0.65, 0.2, middle + 0.1605, 0.8))));
-        List<Thumbnail> thumbnails = new ArrayList<>(study.thumbnails());
-        thumbnails.set(0, first);
-        Reference reference = Reference.to("hill.jpg", "", Frame.largest(4.0 / 3, study.ratio()));
         act(() -> {
-            session.open(study.withThumbnails(thumbnails).withReference(Optional.of(reference)), Optional.empty());
-            session.photograph(Optional.of(new Picture(960, 720, pixels)));
+            session.open(KilnHill.beforePhotograph(), Optional.empty());
+            session.photograph(Optional.of(KilnHill.photograph()));
         });
     }
 

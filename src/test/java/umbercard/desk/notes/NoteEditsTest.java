@@ -19,7 +19,9 @@ class NoteEditsTest {
     @Test
     void aNewStripComesLastAndTakesOverZoneAndPurpose() {
         ColorNote like = study.notes().get(1);
-        Study after = NoteEdits.add("n9", stick, Optional.of(like)).change().apply(study);
+        Study after = NoteEdits.add("n9", stick, Optional.of(like), Optional.empty())
+                .change()
+                .apply(study);
 
         assertThat(after.notes()).hasSize(5).startsWith(study.notes().toArray(ColorNote[]::new));
         assertThat(after.notes().get(4))
@@ -28,8 +30,24 @@ class NoteEditsTest {
 
     @Test
     void withNothingToTakeOverANewStripIsPlain() {
-        Study after = NoteEdits.add("n9", stick, Optional.empty()).change().apply(study);
+        Study after = NoteEdits.add("n9", stick, Optional.empty(), Optional.empty())
+                .change()
+                .apply(study);
         assertThat(after.notes().get(4)).isEqualTo(ColorNote.of("n9", stick));
+    }
+
+    @Test
+    void aStripForAZoneTakesOverThePurposeOfOneInThatZoneOnly() {
+        ColorNote like = study.notes().get(1);
+        Study inIt = NoteEdits.add("n9", stick, Optional.of(like), like.zone())
+                .change()
+                .apply(study);
+        assertThat(inIt.notes().get(4))
+                .isEqualTo(ColorNote.of("n9", stick).withZone(like.zone()).withPurpose("darks"));
+        Study elsewhere = NoteEdits.add("n9", stick, Optional.of(like), Optional.of("z1"))
+                .change()
+                .apply(study);
+        assertThat(elsewhere.notes().get(4)).isEqualTo(ColorNote.of("n9", stick).withZone(Optional.of("z1")));
     }
 
     @Test
@@ -50,7 +68,8 @@ class NoteEditsTest {
                     .startsWith("change ")
                     .endsWith(" of Sloe");
         }
-        assertThat(Words.say(NoteEdits.add("n9", stick, Optional.empty()).name()))
+        assertThat(Words.say(NoteEdits.add("n9", stick, Optional.empty(), Optional.empty())
+                        .name()))
                 .isEqualTo("add " + stick.title());
         assertThat(Words.say(NoteEdits.remove(note).name())).isEqualTo("remove Sloe");
         assertThat(Words.say(NoteEdits.move(note, 2).name())).isEqualTo("move Sloe");

@@ -90,4 +90,33 @@ class SticksTest {
         Study none = study().withBox(Optional.empty());
         assertThat(Sticks.add(more).apply(none)).isEqualTo(none);
     }
+
+    @Test
+    void settingOutOnlySomePutsAllOthersBack() {
+        Study now = Sticks.setOutOnly(List.of(BOX.get(3), BOX.get(1))).apply(setOut(0, 1, 2));
+        assertThat(now.setOut()).containsExactly(BOX.get(1), BOX.get(3));
+        assertThat(Sticks.setOut(List.of(BOX.get(0), BOX.get(1))).apply(now).setOut())
+                .containsExactly(BOX.get(0), BOX.get(1), BOX.get(3));
+    }
+
+    /** An id says nothing across boxes: without care the new box's first stick would count as set out and on the card. */
+    @Test
+    void sticksOfTheLastBoxAreNotTakenForThoseOfAnother() {
+        Study study = Edits.addNote(ColorNote.of("n1", BOX.get(0))).apply(setOut(0, 3));
+        Box other = new Box(
+                "b", "another", List.of(stick("s1", 70), stick("s2", 75).withId("s1-2"), stick("s9", 80)), Map.of());
+        Study now = Sticks.take(other).apply(study);
+        assertThat(now.box()).contains(other);
+        assertThat(now.setOut()).containsExactly(BOX.get(0).withId("s1-3"), BOX.get(3));
+        assertThat(now.notes().get(0).stick()).isEqualTo(BOX.get(0).withId("s1-3"));
+        assertThat(Sticks.isSetOut(now, "s1")).isFalse();
+    }
+
+    @Test
+    void theSameBoxReadAgainKeepsWhatIsOut() {
+        Box again = new Box("b", "box", List.of(stick("s1", 22), stick("s2", 41)), Map.of());
+        Study now = Sticks.take(again).apply(setOut(0));
+        assertThat(now.setOut()).containsExactly(BOX.get(0));
+        assertThat(Sticks.isSetOut(now, "s1")).isTrue();
+    }
 }

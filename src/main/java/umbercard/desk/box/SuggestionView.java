@@ -1,0 +1,146 @@
+package umbercard.desk.box;
+
+import com.formdev.flatlaf.FlatClientProperties;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import javax.swing.JCheckBox;
+import javax.swing.JComboBox;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTextArea;
+import net.miginfocom.swing.MigLayout;
+import umbercard.desk.theme.Controls;
+import umbercard.desk.theme.Keys;
+import umbercard.desk.theme.Swatch;
+import umbercard.desk.theme.WordButton;
+import umbercard.model.Stick;
+import umbercard.notes.SettingOut;
+import umbercard.notes.Suggestion;
+import umbercard.words.Words;
+
+/** What could be set out for the zones of the thumbnail on the card, and what each stick is for. Nothing is set out unasked. */
+final class SuggestionView extends JPanel {
+    private final JComboBox<Integer> most;
+    private final JTextArea summary = Controls.sentence("box.suggest.summary");
+    private final JPanel picks = new JPanel(new MigLayout("insets 0, gap 8 6, wrap 3", "[]4[][grow,fill]", ""));
+    private final JTextArea missed = Controls.sentence("box.suggest.missed");
+    private final List<WordButton> acts;
+    private final WordButton back;
+    private final transient List<Taken> taken = new ArrayList<>();
+
+    /** A stick of the suggestion, and whether the painter takes it. */
+    private record Taken(Stick stick, JCheckBox box) {}
+
+    /**
+     * @param asked run when another number of sticks is wanted
+     * @param only sets out these and no others
+     * @param also sets out these as well
+     * @param back leaves all as it is
+     */
+    SuggestionView(Runnable asked, Consumer<List<Stick>> only, Consumer<List<Stick>> also, Runnable back) {
+        super(new MigLayout("insets 0, gap 0 6, wrap 1, hidemode 3", "[grow,fill]", "[][][grow,fill,0::][][]"));
+        setOpaque(false);
+        setName("box.suggestion");
+        Integer[] numbers = IntStream.rangeClosed(SettingOut.Wish.LEAST_MOST, SettingOut.Wish.MOST_MOST)
+                .boxed()
+                .toArray(Integer[]::new);
+        most = Controls.choice("box.suggest.most", numbers, number -> Words.say("box.suggest.most", number));
+        most.getAccessibleContext().setAccessibleName(Words.say("box.suggest.most.name"));
+        most.setSelectedItem(SettingOut.Wish.USUAL.most());
+        most.addActionListener(event -> asked.run());
+        picks.setOpaque(false);
+        missed.putClientProperty(FlatClientProperties.STYLE_CLASS, "paperSoft");
+        acts = List.of(word("only", () -> only.accept(chosen())), word("also", () -> also.accept(chosen())));
+        this.back = word("back", back);
+        JLabel title = Controls.onPaper(new JLabel(Words.say("box.suggest.title")));
+        title.putClientProperty(FlatClientProperties.STYLE, "font: $semibold.font");
+        JPanel head = new JPanel(new MigLayout("insets 0", "[grow,fill][]", "[28!]"));
+        head.setOpaque(false);
+        head.add(title, "wmin 0");
+        head.add(most);
+        JPanel words = new JPanel(new MigLayout("insets 0, gap 8, hidemode 3"));
+        words.setOpaque(false);
+        acts.forEach(words::add);
+        words.add(this.back);
+        add(head);
+        add(summary, "wmin 0");
+        add(Controls.scroller(picks, false), "wmin 0, hmin 0");
+        add(missed, "wmin 0");
+        add(words);
+        Keys.bind(this, WHEN_ANCESTOR_OF_FOCUSED_COMPONENT, "ESCAPE", "back", back);
+    }
+
+    private static WordButton word(String key, Runnable action) {
+        String name = "box.suggest." + key;
+        return WordButton.onPaper(name, Words.say(name), Words.say(name + ".description"), action);
+    }
+
+    /** How many sticks are wanted at most. */
+    int most() {
+        return most.getItemAt(most.getSelectedIndex());
+    }
+
+    private List<Stick> chosen() {
+        return taken.stream()
+                .filter(one -> one.box().isSelected())
+                .map(Taken::stick)
+                .toList();
+    }
+
+    /** Says that it is being looked for. */
+    void begin() {
+        fill(List.of());
+        summary.setText(Words.say("box.suggest.wait"));
+        missed.setVisible(false);
+        back.requestFocusInWindow();
+    }
+
+    /** Shows what was found; without a suggestion, what there should be for one. */
+    void show(ZoneQuestions.Answer answer) {
+        Optional<Suggestion> suggestion = answer.suggestion();
+        summary.setText(suggestion
+                .map(found -> Words.say(found.summary()))
+                .orElseGet(() -> Words.say(answer.zones().isEmpty() ? "box.zone.none" : "box.zone.nothing-owned")));
+        fill(suggestion.map(Suggestion::picks).orElse(List.of()));
+        String lacking = suggestion.stream()
+                .flatMap(found -> Stream.concat(
+                        found.lacks().stream(), found.missed().stream().map(Suggestion.Missed::said)))
+                .map(Words::say)
+                .collect(Collectors.joining("\n"));
+        missed.setText(lacking);
+        missed.setVisible(!lacking.isEmpty());
+    }
+
+    private void fill(List<Suggestion.Pick> now) {
+        picks.removeAll();
+        taken.clear();
+        for (Suggestion.Pick pick : now) {
+            String title = StickWords.stick(pick.stick());
+            String reason = Words.say(pick.reason());
+            JCheckBox check = Controls.onPaper(new JCheckBox("", true));
+            check.setName("box.suggest." + pick.stick().id());
+            check.setOpaque(false);
+            check.getAccessibleContext().setAccessibleName(title + ", " + reason);
+            check.addActionListener(event -> allow());
+            JLabel sample = new JLabel(new Swatch(pick.stick().color(), 28));
+            JTextArea why = Controls.sentence("box.suggest.why");
+            why.setText(title + "\n" + reason);
+            taken.add(new Taken(pick.stick(), check));
+            picks.add(check, "w 24!, h 24!");
+            picks.add(sample);
+            picks.add(why, "wmin 0");
+        }
+        allow();
+        picks.revalidate();
+        picks.repaint();
+    }
+
+    private void allow() {
+        acts.forEach(act -> act.setEnabled(!chosen().isEmpty()));
+    }
+}
