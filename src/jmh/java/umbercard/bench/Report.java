@@ -30,7 +30,9 @@ final class Report {
         parts.putAll(parts(DragReport.of(results, into.resolve("images"))
                 + DecodeReport.of(results)
                 + SquintReport.of(results.resolve("squint.json"))
-                + FirstPassReport.of(results.resolve("first-pass.json"))));
+                + FirstPassReport.of(results.resolve("first-pass.json"))
+                + MatchingReport.of(results.resolve("matching.json"))
+                + TrayReport.of(results.resolve("tray.json"))));
         StringBuilder text = new StringBuilder(HEAD);
         parts.values().forEach(part -> text.append(PART).append(part.strip()).append('\n'));
         Files.writeString(page, text);

@@ -37,7 +37,7 @@ final class SquintReport {
 
                 Kiln Hill, the blur anywhere from 0.04 to 4 percent of the diagonal, median / 99th percentile, by the rows of the
                 picture: 440 as the desk shows it, 800 as a large window does, 1333 at working size. While a rule moves, the desk
-                makes 800 rows at most, 600 in color, 320 where edges are kept, and all of them once it rests. Ours is the Gaussian
+                makes 800 rows at most, 600 in color, 300 where edges are kept, and all of them once it rests. Ours is the Gaussian
                 by the pyramid, to grays, with the curve of values; ImageJ and OpenCV blur the same linear light in single precision
                 and bring it to eight bits, with a histogram. OpenCV and ours use all processors.
                 """ + measured, "squintValues");

@@ -18,7 +18,7 @@ final class EdgeKeeping implements Rows {
     private static final int MOST_CELLS = 240;
 
     /** No cell is smaller, in pixels. */
-    private static final double LEAST_CELL = 1.6;
+    private static final double LEAST_CELL = 3.2;
 
     private static final double IN_CELL = 2.5;
 

@@ -134,17 +134,17 @@ public final class BoxPanel extends JPanel {
             acts.add(toggle);
             press.add(toggle);
         }
-        add(head, "h 28!");
-        add(find, "gaptop 4, wmin 0");
-        add(middle, "wmin 0, hmin 0, gaptop 6");
-        add(hint, "h 22!, gaptop 4, wmin 0");
-        add(press, "gaptop 2");
-        add(setOut, "gaptop 8, wmin 0");
+        add(head, "cell 0 0, h 28!");
+        add(find, "cell 0 1, gaptop 4, wmin 0");
+        add(middle, "cell 0 2, wmin 0, hmin 0, gaptop 6");
+        add(hint, "cell 0 3, h 22!, gaptop 4, wmin 0");
+        add(press, "cell 0 4, gaptop 2");
+        add(setOut, "cell 0 5, gaptop 8, wmin 0");
         JPanel foot = clear("[grow,left][][]");
         foot.add(word("close", close), "pad 0 -6 0 -6");
         foot.add(suggest, "pad 0 6 0 6");
         foot.add(add, "pad 0 6 0 6");
-        add(foot, "gaptop 4");
+        add(foot, "cell 0 6, gaptop 4");
     }
 
     private static JPanel clear(String columns) {

@@ -25,6 +25,9 @@ import umbercard.words.Words;
 
 /** What could be set out for the zones of the thumbnail on the card, and what each stick is for. Nothing is set out unasked. */
 final class SuggestionView extends JPanel {
+    /** A word's letters, not its frame, stand at the edge. */
+    private static final String LEFT_EDGE = "pad 0 -6 0 -6";
+
     private final JComboBox<Integer> most;
     private final JTextArea summary = Controls.sentence("box.suggest.summary");
     private final JPanel picks = new JPanel(new MigLayout("insets 0, gap 8 6, wrap 3", "[]4[][grow,fill]", ""));
@@ -43,7 +46,7 @@ final class SuggestionView extends JPanel {
      * @param back leaves all as it is
      */
     SuggestionView(Runnable asked, Consumer<List<Stick>> only, Consumer<List<Stick>> also, Runnable back) {
-        super(new MigLayout("insets 0, gap 0 6, wrap 1, hidemode 3", "[grow,fill]", "[][][grow,fill,0::][][]"));
+        super(new MigLayout("insets 0, gap 0 6, wrap 1, hidemode 3", "[grow,fill]", "[][][grow,fill,0::][]"));
         setOpaque(false);
         setName("box.suggestion");
         Integer[] numbers = IntStream.rangeClosed(SettingOut.Wish.LEAST_MOST, SettingOut.Wish.MOST_MOST)
@@ -65,12 +68,11 @@ final class SuggestionView extends JPanel {
         head.add(most);
         JPanel words = new JPanel(new MigLayout("insets 0, gap 8, hidemode 3"));
         words.setOpaque(false);
-        acts.forEach(words::add);
-        words.add(this.back);
+        acts.forEach(act -> words.add(act, LEFT_EDGE));
+        words.add(this.back, LEFT_EDGE);
         add(head);
         add(summary, "wmin 0");
         add(Controls.scroller(picks, false), "wmin 0, hmin 0");
-        add(missed, "wmin 0");
         add(words);
         Keys.bind(this, WHEN_ANCESTOR_OF_FOCUSED_COMPONENT, "ESCAPE", "back", back);
     }
@@ -135,6 +137,7 @@ final class SuggestionView extends JPanel {
             picks.add(sample);
             picks.add(why, "wmin 0");
         }
+        picks.add(missed, "span, wmin 0, growx, gaptop 4, hidemode 3");
         allow();
         picks.revalidate();
         picks.repaint();

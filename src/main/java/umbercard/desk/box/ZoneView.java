@@ -1,6 +1,7 @@
 package umbercard.desk.box;
 
 import com.formdev.flatlaf.FlatClientProperties;
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
 import java.awt.Rectangle;
 import java.awt.event.FocusAdapter;
@@ -41,8 +42,7 @@ import umbercard.words.Words;
 final class ZoneView extends JPanel {
     private final JComboBox<Zone> zones;
     private final JToggleButton fromSetOut = toggle("from-set-out", false);
-    private final JPanel matches =
-            new JPanel(new MigLayout("insets 0, gap 10 2, wrap 2", "[122!,fill][grow,fill]", ""));
+    private final JPanel matches = new JPanel(new MigLayout("insets 0, gap 8 2, wrap 2", "[30!][grow,fill]", ""));
     private final JLabel told = Controls.onPaper(new JLabel());
     private final JPanel choices = new JPanel(new MigLayout("insets 0, gap 4", "[grow,fill][][]", "[]"));
     private final TrustRule trust;
@@ -84,10 +84,10 @@ final class ZoneView extends JPanel {
         });
         told.setName("box.zone.told");
         matches.setOpaque(false);
-        add(choices);
-        add(told, "wmin 0");
-        add(Controls.scroller(matches, false), "wmin 0, hmin 0");
-        add(trust, "wmin 0");
+        add(choices, "cell 0 0");
+        add(told, "cell 0 1, wmin 0");
+        add(Controls.scroller(matches, false), "cell 0 2, wmin 0, hmin 0");
+        add(trust, "cell 0 3, wmin 0");
         tell("box.zone.wait");
     }
 
@@ -197,40 +197,28 @@ final class ZoneView extends JPanel {
     }
 
     private void lay(ColorMatches match, int color) {
-        matches.add(color(match), "top, gaptop " + (color == 0 ? 0 : 8));
-        JPanel sticks = new JPanel(new MigLayout("insets 0, gap 8 2, wrap 2", "[30!][grow,fill]", ""));
-        sticks.setOpaque(false);
+        matches.add(color(match), "span, wmin 0, gapbottom 2, gaptop " + (color == 0 ? 2 : 10));
         if (!match.withinValue()) {
             JLabel none = new JLabel(Words.say("box.zone.none-within"));
             none.putClientProperty(FlatClientProperties.STYLE_CLASS, "paperSoft");
-            sticks.add(none, "span, wmin 0");
+            matches.add(none, "skip, wmin 0");
         }
         for (int rank = 0; rank < match.sticks().size(); rank++) {
             StickMatch stick = match.sticks().get(rank);
-            sticks.add(button(stick, "box.match." + (color + 1) + "." + (rank + 1)), "w 30!, h 34!");
-            sticks.add(words(stick), "wmin 0");
+            matches.add(button(stick, "box.match." + (color + 1) + "." + (rank + 1)), "w 30!, h 34!");
+            matches.add(words(stick), "wmin 0");
         }
-        matches.add(sticks, "wmin 0, gaptop " + (color == 0 ? 0 : 8));
     }
 
-    private static JPanel color(ColorMatches match) {
+    private static JLabel color(ColorMatches match) {
         Lab color = match.color().color();
-        JPanel panel = new JPanel(new MigLayout("insets 4 0 0 0, gap 8 0, wrap 2", "[][grow,fill]", ""));
-        panel.setOpaque(false);
-        JLabel sample = new JLabel(new Swatch(color, 28));
-        panel.add(sample, "spany 2, top");
-        panel.add(
-                Controls.onPaper(new JLabel(
-                        Words.say("box.zone.share", 100 * match.color().share()))),
-                "wmin 0");
-        JLabel is = new JLabel(Words.say("box.zone.value", MunsellValue.of(color)));
-        is.putClientProperty(FlatClientProperties.STYLE_CLASS, "paperSoft");
-        panel.add(is, "wmin 0");
-        JLabel family = new JLabel(
-                Words.say(Message.of("trade.hue-family." + HueFamily.of(color).key())));
-        family.putClientProperty(FlatClientProperties.STYLE_CLASS, "paperSoft");
-        panel.add(family, "skip, wmin 0");
-        return panel;
+        Message family = Message.of("trade.hue-family." + HueFamily.of(color).key());
+        JLabel label = Controls.onPaper(new JLabel(
+                Words.say("box.zone.color", 100 * match.color().share(), family, MunsellValue.of(color)),
+                new Swatch(color, 20),
+                JLabel.LEADING));
+        label.setIconTextGap(UIScale.scale(10));
+        return label;
     }
 
     private static JPanel words(StickMatch match) {

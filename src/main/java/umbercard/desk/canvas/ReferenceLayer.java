@@ -77,7 +77,7 @@ final class ReferenceLayer {
         private int rowsAtOnce() {
             return switch (SquintWay.of(squint)) {
                 case GAUSSIAN -> seenAs == SeenAs.COLOR ? 600 : 800;
-                case KEEPING_EDGES -> 320;
+                case KEEPING_EDGES -> 300;
             };
         }
 

@@ -18,6 +18,7 @@ import javax.swing.ListCellRenderer;
 import javax.swing.ScrollPaneConstants;
 import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
+import javax.swing.text.DefaultCaret;
 
 /** Plain components in the colors of paper. */
 public final class Controls {
@@ -38,6 +39,10 @@ public final class Controls {
         words.setOpaque(false);
         words.setLineWrap(true);
         words.setWrapStyleWord(true);
+        // Without this, setting the text scrolls to it.
+        if (words.getCaret() instanceof DefaultCaret caret) {
+            caret.setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
+        }
         return words;
     }
 

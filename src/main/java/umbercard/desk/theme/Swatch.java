@@ -22,10 +22,11 @@ public record Swatch(Lab color, int side) implements Icon {
 
     @Override
     public void paintIcon(Component component, Graphics g, int x, int y) {
-        g.setColor(new Color(color.srgb()));
+        int edge = UIScale.scale(1);
+        g.setColor(Theme.color("Umbercard.inkFaint"));
         g.fillRect(x, y, getIconWidth(), getIconHeight());
-        g.setColor(Theme.color("Umbercard.edge"));
-        g.drawRect(x, y, getIconWidth() - 1, getIconHeight() - 1);
+        g.setColor(new Color(color.srgb()));
+        g.fillRect(x + edge, y + edge, getIconWidth() - 2 * edge, getIconHeight() - 2 * edge);
     }
 
     @Override
