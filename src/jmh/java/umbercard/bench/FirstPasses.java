@@ -74,6 +74,11 @@ final class FirstPasses {
                         photograph,
                         "two thirds dark, edges kept",
                         new FirstPass.Wish(OptionalDouble.of(2.0 / 3), none, edges, OptionalInt.empty())),
+                way(
+                        photograph,
+                        "best split, edges kept, hardly squinted",
+                        new FirstPass.Wish(
+                                none, none, new Squint(SquintWay.KEEPING_EDGES.key(), 0.002), OptionalInt.empty())),
                 new Way(IMAGEJ, () -> imageJ(field, sigma)),
                 new Way(OPENCV, () -> openCv(field, sigma)));
         double[][] times = new double[ways.size()][ROUNDS];
