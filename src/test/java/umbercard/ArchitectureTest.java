@@ -57,6 +57,7 @@ class ArchitectureTest {
             Map.entry("readings", plus(DOOR_AND_ITS_OWN, "notes")),
             Map.entry("easel", plus(DOOR_AND_ITS_OWN, "notes", "readings", "photo")),
             Map.entry("cards", plus(DOOR_AND_ITS_OWN, "notes", "transfer")),
+            Map.entry("rubbed", plus(DOOR_AND_ITS_OWN, "photo", "cards")),
             Map.entry("store", List.of("door", "model", "geometry", "color", "picture", "words", "kernel")),
             Map.entry("cli", everythingBut("desk")),
             Map.entry("desk", everythingBut("cli"))));
@@ -69,7 +70,7 @@ class ArchitectureTest {
 
     private static List<String> everythingBut(String other) {
         return Stream.of(
-                        "geometry color kernel words model picture notan door photo notes transfer readings easel cards store cli desk"
+                        "geometry color kernel words model picture notan door photo notes transfer readings easel cards rubbed store cli desk"
                                 .split(" "))
                 .filter(name -> !name.equals(other))
                 .toList();

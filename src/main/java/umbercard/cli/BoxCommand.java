@@ -6,13 +6,18 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import umbercard.door.Reads;
+import umbercard.model.Box;
 import umbercard.store.Boxes;
 import umbercard.words.Message;
 import umbercard.words.Trouble;
@@ -24,11 +29,17 @@ final class BoxCommand implements Callable<Integer> {
     @ArgGroup(multiplicity = "1")
     private Source source = new Source();
 
+    @ArgGroup(exclusive = false)
+    private RubbedSticks rubbed = new RubbedSticks();
+
     @Option(names = "-o", paramLabel = "BOX", descriptionKey = "cli.help.box.written")
     private Optional<Path> written = Optional.empty();
 
     @Option(names = "--json", descriptionKey = "cli.help.box.json")
     private boolean json;
+
+    @Mixin
+    private Numbering numbering = new Numbering();
 
     private final PrintWriter out;
     private final PrintWriter err;
@@ -57,6 +68,7 @@ final class BoxCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        numbering.use();
         if (written.isPresent() && Files.exists(written.get(), LinkOption.NOFOLLOW_LINKS)) {
             throw new Trouble(Message.of("cli.trouble.exists", written.get().toString()));
         }
@@ -65,12 +77,26 @@ final class BoxCommand implements Callable<Integer> {
         if (reads.box().sticks().isEmpty()) {
             throw new Trouble(Message.of("cli.trouble.no-sticks", source.name()));
         }
-        List<Message> left = written.isPresent() ? Boxes.write(reads.box(), written.get()) : List.of();
-        BoxReport report = new BoxReport(source.name(), reads.with(left));
-        out.println(json ? JsonText.of(report.json()) : report.text());
+        Optional<RubbedSticks.Righted> righted =
+                rubbed.isAsked() ? Optional.of(rubbed.right(reads.box())) : Optional.empty();
+        Box box = righted.map(RubbedSticks.Righted::box).orElse(reads.box());
+        List<Message> left = written.isPresent() ? Boxes.write(box, written.get()) : List.of();
+        BoxReport report = new BoxReport(source.name(), new Reads(box, reads.faults(), reads.remarks()).with(left));
+        out.println(json ? JsonText.of(json(report, righted)) : text(report, righted));
         if (!json) {
             written.ifPresent(file -> out.println(Words.say("cli.box.written", file.toString())));
         }
         return 0;
+    }
+
+    private static Map<String, Object> json(BoxReport report, Optional<RubbedSticks.Righted> righted) {
+        Map<String, Object> json = report.json();
+        righted.ifPresent(right -> json.put("rubbed", right.json()));
+        return json;
+    }
+
+    private static String text(BoxReport report, Optional<RubbedSticks.Righted> righted) {
+        return Stream.concat(Stream.of(report.text()), righted.stream().flatMap(right -> right.lines().stream()))
+                .collect(Collectors.joining(System.lineSeparator()));
     }
 }

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import umbercard.color.MunsellValue;
 import umbercard.door.Reads;
 import umbercard.model.Box;
 import umbercard.model.Stick;
@@ -52,9 +53,9 @@ final class BoxReport {
                         count(Stick.State.NOT_OWNED)),
                 Words.say(
                         "cli.box.values",
-                        darkest().color().value(),
+                        MunsellValue.of(darkest().color()),
                         darkest().title(),
-                        lightest().color().value(),
+                        MunsellValue.of(lightest().color()),
                         lightest().title()));
         Stream<String> faults = reads.faults().isEmpty()
                 ? Stream.empty()

@@ -90,6 +90,7 @@ public final class Cli {
                 .registerConverter(Grid.class, Grid::parse)
                 .registerConverter(Places.class, Places::parse)
                 .registerConverter(Count.class, Count::parse)
+                .registerConverter(CardNumber.class, CardNumber::parse)
                 .registerConverter(StickCount.class, StickCount::parse)
                 .registerConverter(MunsellNumber.class, MunsellNumber::parse)
                 .registerConverter(Numbering.Scale.class, Numbering.Scale::parse)

@@ -9,6 +9,7 @@ import umbercard.geometry.Perspective;
 import umbercard.geometry.Point;
 import umbercard.geometry.Size;
 import umbercard.kernel.EventThread;
+import umbercard.model.Keyed;
 import umbercard.picture.Picture;
 import umbercard.words.Message;
 import umbercard.words.Trouble;
@@ -31,7 +32,7 @@ public final class RubbedCard {
     private static final double BARE = 2.5;
 
     /** What a patch shows. */
-    public enum Look {
+    public enum Look implements Keyed {
         RUBBED,
         /** The bare card; a white stick looks the same. */
         BARE,

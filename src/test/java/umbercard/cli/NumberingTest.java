@@ -90,4 +90,13 @@ class NumberingTest {
         onTheCard("--values", scale);
         assertThat(Files.readAllBytes(file)).isEqualTo(before);
     }
+
+    /** Ones to nines: black is 1, white 9. */
+    @Test
+    void aBoxIsToldInTheNumberingToo() throws IOException {
+        Path box = Files.writeString(folder.resolve("two.csv"), "name,hex\nSoot,#000000\nChalk,#ffffff\n");
+        assertThat(Calls.run("box", box).out()).contains("Values from 0.0 (Soot) to 10.0 (Chalk).");
+        assertThat(Calls.run("box", box, "--values", "1-9").out()).contains("Values from 1.0 (Soot) to 9.0 (Chalk).");
+        assertThat(Calls.run("box", box, "--values", "1-9", "--json").out()).contains("\"value\" : 10.0");
+    }
 }

@@ -22,7 +22,7 @@ import org.xml.sax.SAXException;
 
 /** A written card as a general-purpose SVG renderer sees it, eight pixels to the millimeter. */
 final class Rasterised {
-    private static final double PIXELS = 8;
+    static final double PIXELS = 8;
 
     /** The levels of paper and ink on a notan card, 0..255. */
     private static final double PAPER = 0xff;
@@ -38,6 +38,11 @@ final class Rasterised {
     }
 
     static Rasterised of(Path svg) throws IOException {
+        return new Rasterised(image(svg), frame(svg));
+    }
+
+    /** The whole card. */
+    static BufferedImage image(Path svg) throws IOException {
         PNGTranscoder renderer = new PNGTranscoder();
         renderer.addTranscodingHint(ImageTranscoder.KEY_PIXEL_UNIT_TO_MILLIMETER, (float) (1 / PIXELS));
         ByteArrayOutputStream png = new ByteArrayOutputStream();
@@ -46,7 +51,7 @@ final class Rasterised {
         } catch (TranscoderException failure) {
             throw new IOException(failure);
         }
-        return new Rasterised(ImageIO.read(new ByteArrayInputStream(png.toByteArray())), frame(svg));
+        return ImageIO.read(new ByteArrayInputStream(png.toByteArray()));
     }
 
     private static Element frame(Path svg) throws IOException {

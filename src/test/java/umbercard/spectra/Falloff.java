@@ -9,7 +9,8 @@ package umbercard.spectra;
 public record Falloff(double slope, double corners) {
     public static final Falloff NONE = new Falloff(0, 0);
 
-    double at(double x, double y, int width, int height) {
+    /** The light at a pixel of a picture of that size; 1 in the middle. */
+    public double at(double x, double y, int width, int height) {
         double across = 2 * x / width - 1;
         double down = 2 * y / height - 1;
         return (1 - slope * (across + down) / 2) * (1 - corners * (across * across + down * down) / 2);

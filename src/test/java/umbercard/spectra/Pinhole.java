@@ -27,7 +27,7 @@ public record Pinhole(int width, int height, Point middle, double tilt, double t
     }
 
     /** Which place is seen at a pixel; written into {@code place}. */
-    void place(double x, double y, double[] place) {
+    public void place(double x, double y, double[] place) {
         double up = (y - height / 2.0) / pixels / away;
         double down = up * away / (Math.cos(tilt) + up * Math.sin(tilt));
         double across = (x - width / 2.0) / pixels * (away - down * Math.sin(tilt)) / away;

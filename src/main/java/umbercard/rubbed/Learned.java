@@ -1,0 +1,47 @@
+package umbercard.rubbed;
+
+import java.util.List;
+import umbercard.color.Lab;
+import umbercard.model.Stick;
+import umbercard.photo.RubbedCard.Look;
+
+/**
+ * What a rubbed card says of its sticks.
+ *
+ * @param sticks each once, in the order of the card's strips
+ * @param graysRubbedOver how many printed grays were of no use, since a stick was rubbed over them
+ */
+public record Learned(List<OfStick> sticks, int graysRubbedOver) {
+    public Learned {
+        sticks = List.copyOf(sticks);
+    }
+
+    /**
+     * What it says of one.
+     *
+     * @param stick as it was known
+     * @param color as it looks on the card, under D65: the mean of its rubbed patches; what it was where none can be trusted
+     * @param look what its patches show; rubbed if one of them is
+     */
+    public record OfStick(Stick stick, Lab color, Look look) {
+        /** Whether the card tells its color. */
+        public boolean isTold() {
+            return look == Look.RUBBED;
+        }
+
+        /** The stick with the color that the card tells. */
+        public Stick now() {
+            return stick.withColor(color);
+        }
+    }
+
+    /** The sticks whose color the card tells. */
+    public List<OfStick> told() {
+        return sticks.stream().filter(OfStick::isTold).toList();
+    }
+
+    /** The sticks whose color it does not tell. */
+    public List<OfStick> untold() {
+        return sticks.stream().filter(stick -> !stick.isTold()).toList();
+    }
+}
