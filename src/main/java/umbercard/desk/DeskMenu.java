@@ -31,6 +31,7 @@ final class DeskMenu extends JMenuBar {
             Runnable chooseBox,
             Runnable takeKilnYard,
             Runnable saveBox,
+            Photographing photographing,
             Runnable settle) {}
 
     private final transient Session session;
@@ -62,6 +63,8 @@ final class DeskMenu extends JMenuBar {
                 item("first-pass", KeyEvent.VK_F, SHIFT, actions.firstPass()::ask),
                 item("box", KeyEvent.VK_B, SHIFT, actions.chooseBox()),
                 item("kiln-yard", 0, 0, actions.takeKilnYard()),
+                item("box-photograph", 0, 0, actions.photographing()::tray),
+                item("rubbed-card", 0, 0, actions.photographing()::rubbed),
                 item("save-box", 0, 0, actions.saveBox())));
         add(view());
         session.listen(change -> nameEdits());

@@ -41,7 +41,8 @@ public final class DeskWindow extends JFrame {
         notanCard = new NotanCard(session, instruments);
         Telling telling = new Telling(this);
         Choosing choosing = new Choosing(this);
-        files = new StudyFiles(session, background, telling, choosing, new Photographs(session, background, telling));
+        Photographs photographs = new Photographs(session, background, telling);
+        files = new StudyFiles(session, background, telling, choosing, photographs);
         BoxChoosing boxes = new BoxChoosing(session, background, telling, choosing);
         concept = new ConceptField(session);
         stack = new StackPanel(session);
@@ -79,6 +80,7 @@ public final class DeskWindow extends JFrame {
                         boxes::ask,
                         boxes::takeKilnYard,
                         boxes::save,
+                        new Photographing(session, photographs, telling, choosing),
                         this::settle)));
         bar.bindKeys(getRootPane());
         column.bindKeys(getRootPane());

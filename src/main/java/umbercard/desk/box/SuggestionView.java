@@ -29,7 +29,7 @@ final class SuggestionView extends JPanel {
     private static final String LEFT_EDGE = "pad 0 -6 0 -6";
 
     private final JComboBox<Integer> most;
-    private final JTextArea summary = Controls.sentence("box.suggest.summary");
+    private final JTextArea summary = Controls.onPaper(Controls.sentence("box.suggest.summary"));
     private final JPanel picks = new JPanel(new MigLayout("insets 0, gap 8 6, wrap 3", "[]4[][grow,fill]", ""));
     private final JTextArea missed = Controls.sentence("box.suggest.missed");
     private final List<WordButton> acts;
@@ -130,7 +130,7 @@ final class SuggestionView extends JPanel {
             check.getAccessibleContext().setAccessibleName(title + ", " + reason);
             check.addActionListener(event -> allow());
             JLabel sample = new JLabel(new Swatch(pick.stick().color(), 28));
-            JTextArea why = Controls.sentence("box.suggest.why");
+            JTextArea why = Controls.onPaper(Controls.sentence("box.suggest.why"));
             why.setText(title + "\n" + reason);
             taken.add(new Taken(pick.stick(), check));
             picks.add(check, "w 24!, h 24!");

@@ -2,6 +2,7 @@ package umbercard.desk.theme;
 
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.Component;
+import java.awt.Insets;
 import java.util.function.Function;
 import javax.swing.BorderFactory;
 import javax.swing.DefaultListCellRenderer;
@@ -30,13 +31,14 @@ public final class Controls {
         return component;
     }
 
-    /** A sentence on paper that wraps; it is read, not written in. */
+    /** Sentences that wrap; they are read, not written in. */
     public static JTextArea sentence(String name) {
-        JTextArea words = onPaper(new JTextArea());
+        JTextArea words = new JTextArea();
         words.setName(name);
         words.setEditable(false);
         words.setFocusable(false);
         words.setOpaque(false);
+        words.setMargin(new Insets(0, 0, 0, 0));
         words.setLineWrap(true);
         words.setWrapStyleWord(true);
         // Without this, setting the text scrolls to it.

@@ -1,0 +1,68 @@
+package umbercard.desk.photographed;
+
+import java.util.Optional;
+import java.util.function.BiConsumer;
+import java.util.function.Consumer;
+import javax.swing.SwingUtilities;
+import umbercard.kernel.Latest;
+import umbercard.words.Message;
+import umbercard.words.Trouble;
+
+/**
+ * Asks again and again what a photograph says by the marks of the moment; answered in the background, the newest question
+ * only. Event thread only.
+ *
+ * @param <Q> what is asked, told apart by equality
+ * @param <A> what is answered
+ */
+final class Asked<Q, A> {
+    /** Looks into the photograph. */
+    interface Look<Q, A> {
+        A at(Q question) throws Trouble;
+    }
+
+    private record Said<Q, A>(Q question, Optional<A> answer, Optional<Message> wrong) {}
+
+    private final Latest<Q, Said<Q, A>> latest;
+    private final BiConsumer<Q, A> told;
+    private final Consumer<Message> failed;
+    private Optional<Q> asked = Optional.empty();
+
+    /**
+     * @param told what was found
+     * @param failed what is wrong with the marks or the photograph
+     */
+    Asked(String thread, Look<Q, A> look, BiConsumer<Q, A> told, Consumer<Message> failed) {
+        this.told = told;
+        this.failed = failed;
+        latest = new Latest<>(
+                thread, (question, stopped) -> said(look, question), this::tell, SwingUtilities::invokeLater);
+    }
+
+    private static <Q, A> Said<Q, A> said(Look<Q, A> look, Q question) {
+        try {
+            return new Said<>(question, Optional.of(look.at(question)), Optional.empty());
+        } catch (Trouble trouble) {
+            return new Said<>(question, Optional.empty(), Optional.of(trouble.said()));
+        }
+    }
+
+    void ask(Q question) {
+        if (!asked.equals(Optional.of(question))) {
+            asked = Optional.of(question);
+            latest.ask(question);
+        }
+    }
+
+    /** Wants no answer any more. */
+    void drop() {
+        asked = Optional.empty();
+    }
+
+    private void tell(Said<Q, A> said) {
+        if (asked.equals(Optional.of(said.question()))) {
+            said.answer().ifPresent(answer -> told.accept(said.question(), answer));
+            said.wrong().ifPresent(failed);
+        }
+    }
+}
