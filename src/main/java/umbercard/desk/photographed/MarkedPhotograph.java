@@ -184,7 +184,7 @@ final class MarkedPhotograph extends JPanel implements Handle.Owner {
 
     @Override
     public Dimension getPreferredSize() {
-        return new Dimension(UIScale.scale(680), UIScale.scale(520));
+        return new Dimension(UIScale.scale(700), UIScale.scale(570));
     }
 
     @Override

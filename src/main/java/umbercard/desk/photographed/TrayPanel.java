@@ -99,7 +99,7 @@ public final class TrayPanel extends JPanel {
         side.add(white, "aligny bottom");
         side.add(photograph.magnified(), "span, split 2, growx 0, w 120!, h 120!, gaptop 4");
         side.add(cells, "w 132!, h 120!");
-        side.add(told, "span, wmin 0, grow, pushy, hmin 0");
+        side.add(Controls.scroller(told, false), "span, wmin 0, grow, pushy, hmin 0");
         JLabel caption = new JLabel(Words.say("photographed.tray.name"));
         caption.setLabelFor(name);
         side.add(caption, "span, gaptop 4");
