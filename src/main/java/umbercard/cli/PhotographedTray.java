@@ -3,15 +3,12 @@ package umbercard.cli;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.Option;
 import umbercard.door.Reads;
 import umbercard.geometry.Point;
 import umbercard.model.Box;
 import umbercard.photo.Gray;
-import umbercard.photo.PhotoReader;
-import umbercard.photo.Progress;
 import umbercard.photo.Tray;
 import umbercard.photo.TraySampling;
 import umbercard.photo.TraySampling.Cell;
@@ -20,9 +17,6 @@ import umbercard.words.Message;
 
 /** A box that is read from a photograph of its open tray. */
 final class PhotographedTray {
-    /** How large a disk of white is looked at, as a share of the picture's long side. */
-    private static final double DISK = 0.006;
-
     @Option(names = "--from-photo", required = true, paramLabel = "PHOTO", descriptionKey = "cli.help.box.from-photo")
     private Optional<Path> photo = Optional.empty();
 
@@ -59,17 +53,16 @@ final class PhotographedTray {
         if (!(value.value() > 0)) {
             throw new WrongCall(Message.of("cli.wrong.white-is"));
         }
-        byte[] bytes = PhotoReader.bytes(photo.orElseThrow());
-        Picture picture = PhotoReader.read(file(), bytes, Progress.NONE);
-        double scale = picture.width() / PhotoReader.size(file(), bytes).width();
-        double radius = DISK * Math.max(picture.width(), picture.height());
+        PhotoFile read = PhotoFile.read(photo.orElseThrow());
+        Picture picture = read.picture();
+        double scale = read.scale();
         List<Gray> grays = white.times(scale).stream()
-                .map(place -> new Gray(place, radius, value.value()))
+                .map(place -> Gray.at(place, value.value(), picture))
                 .toList();
         Optional<Point> bare = lining.times(scale).stream().findFirst();
         Tray tray = new Tray(corners.times(scale), grid.rows(), grid.columns(), grays, bare);
         List<Cell> cells = TraySampling.cells(file(), picture, tray);
-        Box box = new Box("box", called(), TraySampling.sticks(cells), Map.of());
+        Box box = TraySampling.box(called(), cells);
         return new Reads(box, List.of(), TraySampling.remarks(cells));
     }
 

@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Option;
@@ -16,9 +15,6 @@ import umbercard.color.Lab;
 import umbercard.color.MunsellValue;
 import umbercard.model.Box;
 import umbercard.model.Stick;
-import umbercard.photo.PhotoReader;
-import umbercard.photo.Progress;
-import umbercard.picture.Picture;
 import umbercard.rubbed.Learned;
 import umbercard.rubbed.RubbedNotes;
 import umbercard.words.Message;
@@ -82,7 +78,7 @@ final class RubbedSticks {
             Map<String, Object> json = new LinkedHashMap<>();
             json.put("sticks", learned.sticks().stream().map(Righted::json).toList());
             json.put("notInBox", notInBox.stream().map(Stick::id).toList());
-            json.put("graysRubbedOver", learned.graysRubbedOver());
+            json.put("graysLeftOut", learned.graysLeftOut());
             return json;
         }
 
@@ -110,27 +106,40 @@ final class RubbedSticks {
         if (card.of() > cards.size()) {
             throw new Trouble(Message.of("cli.trouble.no-color-card", opened.name(), cards.size(), card.of()));
         }
-        byte[] bytes = PhotoReader.bytes(photo.orElseThrow());
-        Picture picture = PhotoReader.read(file(), bytes, Progress.NONE);
-        double scale = picture.width() / PhotoReader.size(file(), bytes).width();
-        return righted(box, cards.get(card.of() - 1).read(file(), picture, corners.times(scale)));
+        PhotoFile read = PhotoFile.read(photo.orElseThrow());
+        return righted(box, cards.get(card.of() - 1).read(file(), read.picture(), corners.times(read.scale())));
     }
 
+    /** A stick of the box is one of the card's if it has its id and its name: ids alone may be those of another box. */
     private static Righted righted(Box box, Learned learned) {
-        Map<String, Learned.OfStick> told = learned.told().stream()
-                .collect(Collectors.toMap(stick -> stick.stick().id(), Function.identity()));
-        Set<String> known = box.sticks().stream().map(Stick::id).collect(Collectors.toSet());
+        Map<Known, Learned.OfStick> told = learned.told().stream()
+                .collect(Collectors.toMap(stick -> Known.of(stick.stick()), Function.identity()));
+        Map<Known, Stick> known =
+                box.sticks().stream().collect(Collectors.toMap(Known::of, Function.identity(), (one, other) -> one));
         List<Stick> sticks = box.sticks().stream()
-                .map(stick -> Optional.ofNullable(told.get(stick.id()))
+                .map(stick -> Optional.ofNullable(told.get(Known.of(stick)))
                         .map(now -> stick.withColor(now.color()))
                         .orElse(stick))
                 .toList();
         return new Righted(
                 box.withSticks(sticks),
-                learned,
+                new Learned(
+                        learned.sticks().stream()
+                                .flatMap(
+                                        stick -> Optional.ofNullable(known.get(Known.of(stick.stick())))
+                                                .map(inBox -> stick.of(inBox))
+                                                .stream())
+                                .toList(),
+                        learned.graysLeftOut()),
                 learned.sticks().stream()
                         .map(Learned.OfStick::stick)
-                        .filter(stick -> !known.contains(stick.id()))
+                        .filter(stick -> !known.containsKey(Known.of(stick)))
                         .toList());
+    }
+
+    private record Known(String id, String title) {
+        static Known of(Stick stick) {
+            return new Known(stick.id(), stick.title());
+        }
     }
 }

@@ -1,5 +1,8 @@
 package umbercard.desk;
 
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.Container;
+import java.awt.Dimension;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
@@ -13,9 +16,9 @@ import umbercard.desk.photographed.RubbedPanel;
 import umbercard.desk.photographed.TrayPanel;
 import umbercard.desk.session.Session;
 import umbercard.door.Edit;
-import umbercard.model.Stick;
 import umbercard.model.Study;
 import umbercard.model.edit.Sticks;
+import umbercard.rubbed.Learned;
 import umbercard.rubbed.RubbedNotes;
 import umbercard.words.Message;
 import umbercard.words.Trouble;
@@ -23,6 +26,8 @@ import umbercard.words.Words;
 
 /** Asks for a photograph of a tray or of a rubbed card, has it marked, and takes into the study what it says. */
 final class Photographing {
+    private static final Dimension LEAST = new Dimension(760, 560);
+
     private final Session session;
     private final Photographs photographs;
     private final Telling telling;
@@ -87,9 +92,9 @@ final class Photographing {
         return String.valueOf(file.getFileName());
     }
 
-    private static UnaryOperator<Study> putRight(List<Stick> sticks) {
+    private static UnaryOperator<Study> putRight(List<Learned.OfStick> sticks) {
         return sticks.stream()
-                .map(Sticks::change)
+                .map(stick -> Sticks.recolor(stick.stick().id(), stick.color()))
                 .map(change -> (Function<Study, Study>) change)
                 .reduce(Function.identity(), Function::andThen)::apply;
     }
@@ -101,10 +106,11 @@ final class Photographing {
         Shown(String title) {
             dialog = new JDialog(choosing.window(), Words.say(title), true);
             dialog.setName("photographed");
+            dialog.setDefaultCloseOperation(JDialog.DISPOSE_ON_CLOSE);
         }
 
         void show(JComponent panel, JComponent first) {
-            dialog.setContentPane((java.awt.Container) panel);
+            dialog.setContentPane((Container) panel);
             dialog.getRootPane()
                     .registerKeyboardAction(
                             event -> close(), KeyStroke.getKeyStroke("ESCAPE"), JComponent.WHEN_IN_FOCUSED_WINDOW);
@@ -115,7 +121,7 @@ final class Photographing {
                 }
             });
             dialog.pack();
-            dialog.setMinimumSize(dialog.getSize());
+            dialog.setMinimumSize(UIScale.scale(LEAST));
             dialog.setLocationRelativeTo(choosing.window());
             dialog.setVisible(true);
         }

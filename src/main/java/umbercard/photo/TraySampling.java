@@ -11,6 +11,7 @@ import umbercard.geometry.Perspective;
 import umbercard.geometry.Point;
 import umbercard.geometry.Size;
 import umbercard.kernel.EventThread;
+import umbercard.model.Box;
 import umbercard.model.Stick;
 import umbercard.model.Stick.Slot;
 import umbercard.model.Stick.State;
@@ -116,6 +117,11 @@ public final class TraySampling {
                 .filter(cell -> cell.look() == Look.STICK || cell.look() == Look.GLARE)
                 .map(Cell::stick)
                 .toList();
+    }
+
+    /** A box of those sticks. */
+    public static Box box(String name, List<Cell> cells) {
+        return new Box("box", name, sticks(cells), Map.of());
     }
 
     /** What is to be said of the cells that show no stick, or none to be trusted: a sentence for each kind there is. */

@@ -9,9 +9,9 @@ import umbercard.photo.RubbedCard.Look;
  * What a rubbed card says of its sticks.
  *
  * @param sticks each once, in the order of the card's strips
- * @param graysRubbedOver how many printed grays were of no use, since a stick was rubbed over them
+ * @param graysLeftOut how many printed grays were of no use, most likely since a stick was rubbed over them
  */
-public record Learned(List<OfStick> sticks, int graysRubbedOver) {
+public record Learned(List<OfStick> sticks, int graysLeftOut) {
     public Learned {
         sticks = List.copyOf(sticks);
     }
@@ -27,6 +27,11 @@ public record Learned(List<OfStick> sticks, int graysRubbedOver) {
         /** Whether the card tells its color. */
         public boolean isTold() {
             return look == Look.RUBBED;
+        }
+
+        /** The same said of a stick as it is known elsewhere. */
+        public OfStick of(Stick known) {
+            return new OfStick(known, isTold() ? color : known.color(), look);
         }
 
         /** The stick with the color that the card tells. */

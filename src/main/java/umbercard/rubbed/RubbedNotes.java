@@ -7,6 +7,7 @@ import java.util.Map;
 import umbercard.cards.faces.ColorNotesFace;
 import umbercard.cards.faces.RubbedStrip;
 import umbercard.color.Lab;
+import umbercard.color.MunsellValue;
 import umbercard.geometry.Point;
 import umbercard.model.Stick;
 import umbercard.model.Study;
@@ -20,9 +21,14 @@ import umbercard.words.Trouble;
 
 /**
  * One color card of a study as it was printed and rubbed: knows where on it each note's stick was rubbed, and tells what a
- * photograph of it says of the sticks. The card's white is taken to be {@link Gray#PAPER} in Munsell value.
+ * photograph of it says of the sticks. The card's white is taken to be {@link Gray#PAPER} in Munsell value, and a printed gray
+ * to be as much darker than that as it is darker than white: printers lay white as bare paper (ICC.1, media-relative
+ * colorimetric; from memory).
  */
 public final class RubbedNotes {
+    private static final double GRAY =
+            MunsellValue.ofLuminance(MunsellValue.luminance(RubbedStrip.GRAY) * MunsellValue.luminance(Gray.PAPER));
+
     private final Study study;
     private final List<RubbedStrip> strips;
 
@@ -42,11 +48,6 @@ public final class RubbedNotes {
                 .toList();
     }
 
-    /** The sticks rubbed on the card, in the order of its strips; one that has several strips comes several times. */
-    public List<Stick> sticks() {
-        return strips.stream().map(RubbedStrip::stick).toList();
-    }
-
     /** What is known of the card, whose corners stand there in a picture: upper left, upper right, lower right, lower left. */
     public CardMarks marks(List<Point> corners) {
         List<CardMarks.Patch> patches = new ArrayList<>();
@@ -54,7 +55,7 @@ public final class RubbedNotes {
         for (RubbedStrip strip : strips) {
             RubbedStrip.Part patch = strip.patch();
             patches.add(new CardMarks.Patch(Integer.toString(strip.note()), patch.corner(), patch.size()));
-            printed.add(printed(strip.gray(), RubbedStrip.GRAY));
+            printed.add(printed(strip.gray(), GRAY));
             strip.bare().forEach(bare -> printed.add(printed(bare, Gray.PAPER)));
         }
         return new CardMarks(corners, study.cards().card().turned(study.cards().landscape()), patches, printed);

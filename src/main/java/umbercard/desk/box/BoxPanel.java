@@ -227,11 +227,11 @@ public final class BoxPanel extends JPanel {
         pages.show(middle, page);
     }
 
-    /** Asks what the page that is open has to show of the zones, if anything. */
+    /** Asks what the page that is open has to show of the zones, if anything; a closed box asks nothing. */
     private void ask() {
         Study study = session.study();
         boolean suggests = over.equals(SUGGESTION);
-        if (!suggests && laid != Laid.ZONE && laid != Laid.SET_OUT) {
+        if (!isShowing() || (!suggests && laid != Laid.ZONE && laid != Laid.SET_OUT)) {
             return;
         }
         boolean fromBox = suggests || (laid == Laid.ZONE && !zone.isFromSetOut());
@@ -285,7 +285,7 @@ public final class BoxPanel extends JPanel {
                 words(stick),
                 !numbers(stick).isEmpty(),
                 Sticks.isSetOut(session.study(), stick.id()),
-                isSought(stick),
+                laid == Laid.ZONE || isSought(stick),
                 stick.state());
     }
 
@@ -300,7 +300,9 @@ public final class BoxPanel extends JPanel {
 
     /** Opens the box; where sticks are sought for a zone, for the one of that id. */
     public void open(Optional<String> ofZone) {
+        over = "";
         zone.turnTo(ofZone);
+        refresh();
         begin();
     }
 
@@ -309,7 +311,9 @@ public final class BoxPanel extends JPanel {
         if (sticks().isEmpty()) {
             openFile.requestFocusInWindow();
         } else if (laid == Laid.ZONE) {
-            zone.begin();
+            if (!zone.begin()) {
+                Optional.ofNullable(toggles.get(laid)).ifPresent(JToggleButton::requestFocusInWindow);
+            }
         } else {
             tray.begin();
         }

@@ -29,12 +29,13 @@ final class SuggestionView extends JPanel {
     private static final String LEFT_EDGE = "pad 0 -6 0 -6";
 
     private final JComboBox<Integer> most;
-    private final JTextArea summary = Controls.onPaper(Controls.sentence("box.suggest.summary"));
+    private final JTextArea summary = Controls.onPaper(Controls.sentence());
     private final JPanel picks = new JPanel(new MigLayout("insets 0, gap 8 6, wrap 3", "[]4[][grow,fill]", ""));
-    private final JTextArea missed = Controls.sentence("box.suggest.missed");
+    private final JTextArea missed = Controls.sentence();
     private final List<WordButton> acts;
     private final WordButton back;
     private final transient List<Taken> taken = new ArrayList<>();
+    private transient Optional<ZoneQuestions.Answer> shown = Optional.empty();
 
     /** A stick of the suggestion, and whether the painter takes it. */
     private record Taken(Stick stick, JCheckBox box) {}
@@ -49,13 +50,18 @@ final class SuggestionView extends JPanel {
         super(new MigLayout("insets 0, gap 0 6, wrap 1, hidemode 3", "[grow,fill]", "[][][grow,fill,0::][]"));
         setOpaque(false);
         setName("box.suggestion");
+        summary.setName("box.suggest.summary");
+        missed.setName("box.suggest.missed");
         Integer[] numbers = IntStream.rangeClosed(SettingOut.Wish.LEAST_MOST, SettingOut.Wish.MOST_MOST)
                 .boxed()
                 .toArray(Integer[]::new);
         most = Controls.choice("box.suggest.most", numbers, number -> Words.say("box.suggest.most", number));
         most.getAccessibleContext().setAccessibleName(Words.say("box.suggest.most.name"));
         most.setSelectedItem(SettingOut.Wish.USUAL.most());
-        most.addActionListener(event -> asked.run());
+        most.addActionListener(event -> {
+            wait("box.suggest.wait");
+            asked.run();
+        });
         picks.setOpaque(false);
         missed.putClientProperty(FlatClientProperties.STYLE_CLASS, "paperSoft");
         acts = List.of(word("only", () -> only.accept(chosen())), word("also", () -> also.accept(chosen())));
@@ -96,22 +102,35 @@ final class SuggestionView extends JPanel {
 
     /** Says that it is being looked for. */
     void begin() {
-        fill(List.of());
-        summary.setText(Words.say("box.suggest.wait"));
-        missed.setVisible(false);
+        wait("box.suggest.wait");
         back.requestFocusInWindow();
     }
 
-    /** Shows what was found; without a suggestion, what there should be for one. */
+    private void wait(String key) {
+        shown = Optional.empty();
+        fill(List.of());
+        summary.setText(Words.say(key));
+        missed.setVisible(false);
+    }
+
+    /** Shows what was found; without a suggestion, what there should be for one. What the painter unmarked stays so. */
     void show(ZoneQuestions.Answer answer) {
+        if (shown.equals(Optional.of(answer))) {
+            return;
+        }
         Optional<Suggestion> suggestion = answer.suggestion();
-        summary.setText(suggestion
-                .map(found -> Words.say(found.summary()))
-                .orElseGet(() -> Words.say(answer.zones().isEmpty() ? "box.zone.none" : "box.zone.nothing-owned")));
-        fill(suggestion.map(Suggestion::picks).orElse(List.of()));
-        String lacking = suggestion.stream()
-                .flatMap(found -> Stream.concat(
-                        found.lacks().stream(), found.missed().stream().map(Suggestion.Missed::said)))
+        if (suggestion.isEmpty()) {
+            wait(answer.zones().isEmpty() ? "box.zone.none" : "box.zone.nothing-owned");
+        }
+        suggestion.ifPresent(this::show);
+        shown = Optional.of(answer);
+    }
+
+    private void show(Suggestion found) {
+        summary.setText(Words.say(found.summary()));
+        fill(found.picks());
+        String lacking = Stream.concat(
+                        found.lacks().stream(), found.missed().stream().map(Suggestion.Missed::said))
                 .map(Words::say)
                 .collect(Collectors.joining("\n"));
         missed.setText(lacking);
@@ -130,7 +149,8 @@ final class SuggestionView extends JPanel {
             check.getAccessibleContext().setAccessibleName(title + ", " + reason);
             check.addActionListener(event -> allow());
             JLabel sample = new JLabel(new Swatch(pick.stick().color(), 28));
-            JTextArea why = Controls.onPaper(Controls.sentence("box.suggest.why"));
+            JTextArea why = Controls.onPaper(Controls.sentence());
+            why.setName("box.suggest.why");
             why.setText(title + "\n" + reason);
             taken.add(new Taken(pick.stick(), check));
             picks.add(check, "w 24!, h 24!");

@@ -69,7 +69,8 @@ final class ZoneView extends JPanel {
         this.looked = looked;
         setOpaque(false);
         setName("box.zone-view");
-        zones = Controls.choice("box.zone.choice", new Zone[0], Zone::name);
+        zones = Controls.choice("zones", new Zone[0], Zone::name);
+        zones.setName("box.zone.choice");
         zones.getAccessibleContext().setAccessibleName(Words.say("box.zone.choose"));
         zones.addActionListener(event -> chosen());
         trust = new TrustRule(asked);
@@ -128,9 +129,9 @@ final class ZoneView extends JPanel {
         }
     }
 
-    /** Puts the keyboard on the choice of the zone. */
-    void begin() {
-        zones.requestFocusInWindow();
+    /** Puts the keyboard on the choice of the zone, if there is one. */
+    boolean begin() {
+        return zones.isShowing() && zones.requestFocusInWindow();
     }
 
     /** Shows what was found. */
@@ -205,7 +206,7 @@ final class ZoneView extends JPanel {
         }
         for (int rank = 0; rank < match.sticks().size(); rank++) {
             StickMatch stick = match.sticks().get(rank);
-            matches.add(button(stick, "box.match." + (color + 1) + "." + (rank + 1)), "w 30!, h 34!");
+            matches.add(button(stick, color + 1, rank + 1), "w 30!, h 34!");
             matches.add(words(stick), "wmin 0");
         }
     }
@@ -232,10 +233,10 @@ final class ZoneView extends JPanel {
         return panel;
     }
 
-    private StickButton button(StickMatch match, String name) {
+    private StickButton button(StickMatch match, int color, int rank) {
         Stick stick = match.stick();
         StickButton button = new StickButton(stick);
-        button.setName(name);
+        button.setName("box.match." + color + "." + rank);
         button.getAccessibleContext()
                 .setAccessibleDescription(Words.say(match.likeness().words()));
         button.addActionListener(event -> picked.accept(stick));

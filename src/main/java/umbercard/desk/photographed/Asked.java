@@ -3,6 +3,8 @@ package umbercard.desk.photographed;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import javax.swing.SwingUtilities;
 import umbercard.kernel.Latest;
 import umbercard.words.Message;
@@ -16,6 +18,8 @@ import umbercard.words.Trouble;
  * @param <A> what is answered
  */
 final class Asked<Q, A> {
+    private static final Logger LOG = Logger.getLogger(Asked.class.getName());
+
     /** Looks into the photograph. */
     interface Look<Q, A> {
         A at(Q question) throws Trouble;
@@ -27,6 +31,7 @@ final class Asked<Q, A> {
     private final BiConsumer<Q, A> told;
     private final Consumer<Message> failed;
     private Optional<Q> asked = Optional.empty();
+    private Optional<Said<Q, A>> last = Optional.empty();
 
     /**
      * @param told what was found
@@ -44,14 +49,25 @@ final class Asked<Q, A> {
             return new Said<>(question, Optional.of(look.at(question)), Optional.empty());
         } catch (Trouble trouble) {
             return new Said<>(question, Optional.empty(), Optional.of(trouble.said()));
+        } catch (RuntimeException | OutOfMemoryError unforeseen) {
+            LOG.log(Level.WARNING, "the photograph could not be looked into", unforeseen);
+            return new Said<>(question, Optional.empty(), Optional.of(Message.of("photographed.failed")));
         }
     }
 
+    /** Asks; what was answered last is told at once where it is asked again. */
     void ask(Q question) {
-        if (!asked.equals(Optional.of(question))) {
-            asked = Optional.of(question);
+        boolean waits = asked.equals(Optional.of(question)) && !isAnswered(question);
+        asked = Optional.of(question);
+        if (isAnswered(question)) {
+            last.ifPresent(this::tell);
+        } else if (!waits) {
             latest.ask(question);
         }
+    }
+
+    private boolean isAnswered(Q question) {
+        return last.filter(said -> said.question().equals(question)).isPresent();
     }
 
     /** Wants no answer any more. */
@@ -60,6 +76,7 @@ final class Asked<Q, A> {
     }
 
     private void tell(Said<Q, A> said) {
+        last = Optional.of(said);
         if (asked.equals(Optional.of(said.question()))) {
             said.answer().ifPresent(answer -> told.accept(said.question(), answer));
             said.wrong().ifPresent(failed);

@@ -7,7 +7,11 @@ import java.awt.Dimension;
 import java.awt.FontMetrics;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
+import java.awt.event.MouseEvent;
 import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import umbercard.color.MunsellValue;
 import umbercard.desk.theme.Drawn;
 import umbercard.desk.theme.Theme;
 import umbercard.photo.TraySampling.Cell;
@@ -20,6 +24,7 @@ final class CellsView extends Drawn {
 
     CellsView() {
         setName("photographed.cells");
+        setToolTipText("");
     }
 
     @Override
@@ -30,6 +35,8 @@ final class CellsView extends Drawn {
     void show(List<Cell> now, int across) {
         cells = now;
         columns = across;
+        getAccessibleContext()
+                .setAccessibleDescription(now.stream().map(CellsView::words).collect(Collectors.joining("; ")));
         revalidate();
         repaint();
     }
@@ -40,6 +47,23 @@ final class CellsView extends Drawn {
     }
 
     @Override
+    public String getToolTipText(MouseEvent event) {
+        int column = event.getX() / pitch();
+        int place = event.getY() / pitch() * columns + column;
+        return column < columns && place < cells.size() ? words(cells.get(place)) : "";
+    }
+
+    private static String words(Cell cell) {
+        String look = "photographed.look." + cell.look().name().toLowerCase(Locale.ROOT);
+        return Words.say("photographed.cell", cell.slot().label(), Words.say(look, MunsellValue.of(cell.color())));
+    }
+
+    private int pitch() {
+        int rows = Math.max(1, (cells.size() + columns - 1) / columns);
+        return Math.max(1, Math.min(getWidth() / columns, getHeight() / rows));
+    }
+
+    @Override
     public Dimension getPreferredSize() {
         return new Dimension(UIScale.scale(240), UIScale.scale(150));
     }
@@ -47,8 +71,7 @@ final class CellsView extends Drawn {
     @Override
     protected void paintComponent(Graphics g) {
         Graphics2D smooth = Theme.smooth(g);
-        int rows = Math.max(1, (cells.size() + columns - 1) / columns);
-        int pitch = Math.max(1, Math.min(getWidth() / columns, getHeight() / rows));
+        int pitch = pitch();
         for (int i = 0; i < cells.size(); i++) {
             paint(smooth, cells.get(i), i % columns * pitch, i / columns * pitch, pitch);
         }

@@ -6,6 +6,8 @@ import java.awt.Color;
 import java.awt.Cursor;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.geom.Ellipse2D;
@@ -43,29 +45,27 @@ final class Handle extends Drawn {
     /**
      * A handle.
      *
-     * @param name how tests find it
      * @param words how it is spoken of
      * @param removable whether Delete takes it away
      */
-    Handle(String name, String words, Point place, boolean removable, Owner owner) {
+    Handle(String words, Point place, boolean removable, Owner owner) {
         this.words = words;
         this.place = place;
-        setName(name);
         setToolTipText(words);
         setFocusable(true);
         setCursor(Cursor.getPredefinedCursor(Cursor.MOVE_CURSOR));
         Hand hand = new Hand(owner);
         addMouseListener(hand);
         addMouseMotionListener(hand);
-        addFocusListener(new java.awt.event.FocusAdapter() {
+        addFocusListener(new FocusAdapter() {
             @Override
-            public void focusGained(java.awt.event.FocusEvent event) {
+            public void focusGained(FocusEvent event) {
                 owner.look(Handle.this);
                 repaint();
             }
 
             @Override
-            public void focusLost(java.awt.event.FocusEvent event) {
+            public void focusLost(FocusEvent event) {
                 repaint();
             }
         });

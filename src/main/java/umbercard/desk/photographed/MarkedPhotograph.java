@@ -13,7 +13,9 @@ import java.awt.geom.Path2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import javax.swing.JComponent;
 import javax.swing.JPanel;
+import javax.swing.SwingUtilities;
 import umbercard.desk.theme.Theme;
 import umbercard.geometry.Point;
 import umbercard.picture.Picture;
@@ -37,6 +39,9 @@ final class MarkedPhotograph extends JPanel implements Handle.Owner {
     private final transient List<Handle> whites = new ArrayList<>();
     private transient Function<List<Point>, List<List<Point>>> lines = seen -> List.of();
 
+    /** How many whites were ever marked. */
+    private int marked;
+
     /**
      * A photograph with its corners somewhere.
      *
@@ -57,7 +62,8 @@ final class MarkedPhotograph extends JPanel implements Handle.Owner {
             double y = i < 2 ? INSET : 1 - INSET;
             Point place = new Point(x * picture.width(), y * picture.height());
             String words = Words.say("photographed.corner." + CORNERS[i]);
-            Handle corner = new Handle("photographed.corner." + (i + 1), words, place, false, this);
+            Handle corner = new Handle(words, place, false, this);
+            corner.setName("photographed.corner." + (i + 1));
             corners.add(corner);
             add(corner);
         }
@@ -65,7 +71,9 @@ final class MarkedPhotograph extends JPanel implements Handle.Owner {
             addMouseListener(new MouseAdapter() {
                 @Override
                 public void mousePressed(MouseEvent event) {
-                    mark(onPicture(event.getX(), event.getY()));
+                    if (SwingUtilities.isLeftMouseButton(event)) {
+                        mark(onPicture(event.getX(), event.getY()));
+                    }
                 }
             });
         }
@@ -95,6 +103,11 @@ final class MarkedPhotograph extends JPanel implements Handle.Owner {
         settle();
     }
 
+    /** The handle that the keyboard begins at. */
+    JComponent first() {
+        return corners.get(0);
+    }
+
     /** The whites that were marked. */
     List<Point> whites() {
         return whites.stream().map(Handle::place).toList();
@@ -109,9 +122,9 @@ final class MarkedPhotograph extends JPanel implements Handle.Owner {
         if (place.x() < 0 || place.y() < 0 || place.x() >= picture.width() || place.y() >= picture.height()) {
             return;
         }
-        int number = whites.size() + 1;
-        String words = Words.say("photographed.white", number);
-        Handle white = new Handle("photographed.white." + number, words, place, true, this);
+        marked++;
+        Handle white = new Handle(Words.say("photographed.white", marked), place, true, this);
+        white.setName("photographed.white." + marked);
         whites.add(white);
         add(white);
         settle();

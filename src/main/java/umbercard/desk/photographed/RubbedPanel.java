@@ -1,7 +1,9 @@
 package umbercard.desk.photographed;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -19,7 +21,6 @@ import umbercard.desk.theme.Swatch;
 import umbercard.geometry.Perspective;
 import umbercard.geometry.Point;
 import umbercard.geometry.Size;
-import umbercard.model.Stick;
 import umbercard.photo.CardMarks;
 import umbercard.picture.Picture;
 import umbercard.rubbed.Learned;
@@ -35,9 +36,13 @@ public final class RubbedPanel extends JPanel {
     private final MarkedPhotograph photograph;
     private final JComboBox<Integer> which;
     private final JPanel sticks = new JPanel(new MigLayout("insets 0, gap 4 4, wrap 4", "[]6[]2[]8[grow,fill]", ""));
-    private final JTextArea told = Controls.sentence("photographed.told");
+    private final JTextArea told = Controls.sentence();
     private final JButton keep = new JButton(Words.say("photographed.rubbed.keep"));
     private final transient List<Kept> kept = new ArrayList<>();
+
+    /** The ids of sticks that the painter leaves as they are. */
+    private final transient Set<String> left = new HashSet<>();
+
     private final transient Asked<Marked, Learned> asked;
 
     private record Marked(int card, List<Point> corners) {}
@@ -49,14 +54,19 @@ public final class RubbedPanel extends JPanel {
      *
      * @param photo what to call the photograph where something is wrong
      * @param cards the color cards as they were printed, one or more
-     * @param learned told the sticks with their colors of now when the painter keeps them
-     * @param left run when the painter leaves it
+     * @param learned told the sticks whose colors the painter keeps
+     * @param leaving run when the painter leaves it
      */
     public RubbedPanel(
-            String photo, Picture picture, List<RubbedNotes> cards, Consumer<List<Stick>> learned, Runnable left) {
+            String photo,
+            Picture picture,
+            List<RubbedNotes> cards,
+            Consumer<List<Learned.OfStick>> learned,
+            Runnable leaving) {
         super(new MigLayout("insets 16, gap 20 0, fill", "[grow,fill]20[300!,fill]", "[grow,fill]"));
         this.cards = List.copyOf(cards);
         setName("photographed.rubbed");
+        told.setName("photographed.told");
         Integer[] numbers = IntStream.range(0, cards.size()).boxed().toArray(Integer[]::new);
         which = new JComboBox<>(numbers);
         which.setName("photographed.card");
@@ -75,18 +85,20 @@ public final class RubbedPanel extends JPanel {
         keep.addActionListener(event -> learned.accept(chosen().toList()));
         JButton leave = new JButton(Words.say("photographed.leave"));
         leave.setName("photographed.leave");
-        leave.addActionListener(event -> left.run());
+        leave.addActionListener(event -> leaving.run());
         add(photograph, "wmin 300, hmin 240");
         add(side(leave));
         photograph.draw(this::lines);
         which.addActionListener(event -> changed());
-        changed();
+        told.setText(Words.say("photographed.rubbed.begin"));
+        keep.setEnabled(false);
     }
 
     private JPanel side(JButton leave) {
         JPanel side = new JPanel(new MigLayout("insets 0, gap 8 6, wrap 2, hidemode 3", "[grow,fill][grow,fill]", ""));
         side.setOpaque(false);
-        JTextArea how = Controls.sentence("photographed.how");
+        JTextArea how = Controls.sentence();
+        how.setName("photographed.how");
         how.setText(Words.say("photographed.rubbed.how"));
         which.setVisible(cards.size() > 1);
         sticks.setOpaque(false);
@@ -106,11 +118,12 @@ public final class RubbedPanel extends JPanel {
 
     private void changed() {
         photograph.repaint();
-        keep.setEnabled(false);
+        fill(List.of());
+        told.setText(Words.say("photographed.wait"));
         asked.ask(new Marked(card(), photograph.corners()));
     }
 
-    /** The card's border, its patches and its printed grays, as they are seen. */
+    /** The card's border and its patches, as they are seen. */
     private List<List<Point>> lines(List<Point> corners) {
         CardMarks marks = cards.get(card()).marks(corners);
         return Perspective.of(marks.card(), corners)
@@ -150,11 +163,12 @@ public final class RubbedPanel extends JPanel {
                     : Words.say(
                             "photographed.rubbed." + stick.look().key(),
                             stick.stick().title());
-            JCheckBox box = new JCheckBox("", stick.isTold());
+            JCheckBox box = new JCheckBox(
+                    "", stick.isTold() && !left.contains(stick.stick().id()));
             box.setName("photographed.stick." + stick.stick().id());
             box.setEnabled(stick.isTold());
             box.getAccessibleContext().setAccessibleName(words);
-            box.addActionListener(event -> allow());
+            box.addActionListener(event -> leave(stick.stick().id(), !box.isSelected()));
             kept.add(new Kept(stick, box));
             JLabel label = new JLabel(words);
             label.setToolTipText(words);
@@ -168,10 +182,17 @@ public final class RubbedPanel extends JPanel {
         sticks.repaint();
     }
 
-    private Stream<Stick> chosen() {
-        return kept.stream()
-                .filter(one -> one.box().isSelected())
-                .map(one -> one.stick().now());
+    private Stream<Learned.OfStick> chosen() {
+        return kept.stream().filter(one -> one.box().isSelected()).map(Kept::stick);
+    }
+
+    private void leave(String id, boolean out) {
+        if (out) {
+            left.add(id);
+        } else {
+            left.remove(id);
+        }
+        allow();
     }
 
     private void allow() {
@@ -180,7 +201,7 @@ public final class RubbedPanel extends JPanel {
 
     /** Where the keyboard begins. */
     public JComponent first() {
-        return photograph;
+        return photograph.first();
     }
 
     /** Puts the card's corners there, in pixels of the picture. */

@@ -8,18 +8,15 @@ import umbercard.geometry.Point;
 import umbercard.geometry.Size;
 import umbercard.photo.Gray;
 import umbercard.photo.Tray;
+import umbercard.picture.Picture;
 
 /**
  * A tray as the painter has marked it so far; places in pixels of the picture.
  *
  * @param whites what is white; none yet, perhaps
  * @param value of that white, Munsell's
- * @param radius about a white within which all is white
  */
-record TrayMarks(List<Point> corners, int rows, int columns, List<Point> whites, double value, double radius) {
-    /** A white's radius as a share of the picture's long side. */
-    static final double DISK = 0.006;
-
+record TrayMarks(List<Point> corners, int rows, int columns, List<Point> whites, double value, Picture picture) {
     TrayMarks {
         corners = List.copyOf(corners);
         whites = List.copyOf(whites);
@@ -34,7 +31,7 @@ record TrayMarks(List<Point> corners, int rows, int columns, List<Point> whites,
                         rows,
                         columns,
                         whites.stream()
-                                .map(white -> new Gray(white, radius, value))
+                                .map(white -> Gray.at(white, value, picture))
                                 .toList(),
                         Optional.empty()));
     }

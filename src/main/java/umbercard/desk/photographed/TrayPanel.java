@@ -1,7 +1,6 @@
 package umbercard.desk.photographed;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
@@ -15,6 +14,7 @@ import javax.swing.JTextField;
 import javax.swing.SpinnerNumberModel;
 import net.miginfocom.swing.MigLayout;
 import umbercard.desk.theme.Controls;
+import umbercard.geometry.Point;
 import umbercard.model.Box;
 import umbercard.photo.Gray;
 import umbercard.photo.Tray;
@@ -37,7 +37,7 @@ public final class TrayPanel extends JPanel {
     private final JSpinner value = number("value", new SpinnerNumberModel(Gray.PAPER, 1, 10, 0.25));
     private final JTextField name = new JTextField();
     private final CellsView cells = new CellsView();
-    private final JTextArea told = Controls.sentence("photographed.told");
+    private final JTextArea told = Controls.sentence();
     private final JButton take = new JButton(Words.say("photographed.tray.take"));
     private final transient Asked<TrayMarks, List<Cell>> asked;
 
@@ -53,20 +53,21 @@ public final class TrayPanel extends JPanel {
         super(new MigLayout("insets 16, gap 20 0, fill", "[grow,fill]20[264!,fill]", "[grow,fill]"));
         this.picture = picture;
         setName("photographed.tray");
+        told.setName("photographed.told");
         photograph = new MarkedPhotograph(picture, true, this::changed);
         asked = new Asked<>(
                 "umbercard-tray",
                 marks -> TraySampling.cells(photo, picture, marks.tray().orElseThrow()),
                 this::show,
-                wrong -> tell(Words.say(wrong), false));
+                wrong -> {
+                    cells.show(List.of(), 1);
+                    tell(Words.say(wrong), false);
+                });
         name.setName("photographed.name");
         name.setText(called);
         take.setName("photographed.take");
-        take.addActionListener(event -> taken.accept(new Box(
-                "box",
-                name.getText().isBlank() ? called : name.getText().strip(),
-                TraySampling.sticks(cells.cells()),
-                Map.of())));
+        take.addActionListener(event -> taken.accept(TraySampling.box(
+                name.getText().isBlank() ? called : name.getText().strip(), cells.cells())));
         JButton leave = new JButton(Words.say("photographed.leave"));
         leave.setName("photographed.leave");
         leave.addActionListener(event -> left.run());
@@ -86,7 +87,8 @@ public final class TrayPanel extends JPanel {
     private JPanel side(JButton leave) {
         JPanel side = new JPanel(new MigLayout("insets 0, gap 8 6, wrap 2", "[grow,fill][grow,fill]", ""));
         side.setOpaque(false);
-        JTextArea how = Controls.sentence("photographed.how");
+        JTextArea how = Controls.sentence();
+        how.setName("photographed.how");
         how.setText(Words.say("photographed.tray.how"));
         side.add(how, "span, wmin 0, gapbottom 4");
         put(side, "rows", rows);
@@ -132,7 +134,7 @@ public final class TrayPanel extends JPanel {
                 number(columns),
                 photograph.whites(),
                 ((Number) value.getValue()).doubleValue(),
-                TrayMarks.DISK * Math.max(picture.width(), picture.height()));
+                picture);
     }
 
     private void changed() {
@@ -167,7 +169,7 @@ public final class TrayPanel extends JPanel {
     }
 
     /** Puts the tray's corners there, in pixels of the picture. */
-    void corners(List<umbercard.geometry.Point> places) {
+    void corners(List<Point> places) {
         photograph.corners(places);
     }
 }

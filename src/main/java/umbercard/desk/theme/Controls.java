@@ -32,9 +32,8 @@ public final class Controls {
     }
 
     /** Sentences that wrap; they are read, not written in. */
-    public static JTextArea sentence(String name) {
+    public static JTextArea sentence() {
         JTextArea words = new JTextArea();
-        words.setName(name);
         words.setEditable(false);
         words.setFocusable(false);
         words.setOpaque(false);

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import umbercard.color.Lab;
 import umbercard.model.Box;
 import umbercard.model.ColorNote;
 import umbercard.model.Stick;
@@ -88,9 +89,19 @@ public final class Sticks {
     /** Puts a stick right wherever the study has it: in the box, among those set out, on the color card. */
     public static UnaryOperator<Study> change(Stick stick) {
         UnaryOperator<Stick> put = s -> s.id().equals(stick.id()) ? stick : s;
-        return study -> study.withBox(study.box().map(box -> box.withSticks(mapped(box.sticks(), put))))
+        return study -> everywhere(study, put);
+    }
+
+    private static Study everywhere(Study study, UnaryOperator<Stick> put) {
+        return study.withBox(study.box().map(box -> box.withSticks(mapped(box.sticks(), put))))
                 .withSetOut(mapped(study.setOut(), put))
                 .withNotes(mapped(study.notes(), note -> note.withStick(put.apply(note.stick()))));
+    }
+
+    /** Gives the stick of that id another color wherever the study has it, and changes nothing else of it. */
+    public static UnaryOperator<Study> recolor(String id, Lab color) {
+        UnaryOperator<Stick> put = s -> s.id().equals(id) ? s.withColor(color) : s;
+        return study -> everywhere(study, put);
     }
 
     /** Adds a stick to the box, after the others; a study without a box stays as it is. */

@@ -126,7 +126,7 @@ class ZonesInBoxIT extends OnDesk {
         turnToZones();
         choose("zone.from-set-out");
         until("nothing is out", () -> !isNamed(1));
-        assertThat(window().label("box.zone.told").text()).contains("Nothing is set out yet");
+        assertThat(window().label("box.zone.told").text()).contains("No stick that is at hand is set out");
         List<Stick> three =
                 ask(() -> session.study().box().orElseThrow().sticks().subList(3, 6));
         act(() -> session.edit(BoxEdits.setOutOnly(three)));

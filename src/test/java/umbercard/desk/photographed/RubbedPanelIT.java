@@ -20,10 +20,10 @@ import umbercard.desk.OnDesk;
 import umbercard.desk.theme.Theme;
 import umbercard.geometry.Point;
 import umbercard.geometry.Size;
-import umbercard.model.Stick;
 import umbercard.photo.CardMarks;
 import umbercard.photo.Gray;
 import umbercard.picture.Picture;
+import umbercard.rubbed.Learned;
 import umbercard.rubbed.RubbedNotes;
 import umbercard.words.Trouble;
 
@@ -33,7 +33,7 @@ class RubbedPanelIT extends OnDesk {
     private static final Point CORNER = new Point(150, 90);
     private static final int[] RUBBED = {0x2b3a4d, 0x6b3f2f, 0x8296a4};
 
-    private final List<Stick> learned = new ArrayList<>();
+    private final List<Learned.OfStick> learned = new ArrayList<>();
     private static List<RubbedNotes> cards = List.of();
     private RubbedPanel panel;
 
@@ -106,19 +106,24 @@ class RubbedPanelIT extends OnDesk {
 
     @Test
     void theColorsThatThePainterKeepsAreLearned() {
+        assertThat(told()).isEqualTo("Put the rings onto the corners of the card first.");
+        window().button("photographed.take").requireDisabled();
         act(() -> panel.corners(corners()));
         until("three are told", () -> told().startsWith("The colors of 3 sticks are told"));
         shots("told");
         window().checkBox("photographed.stick.s4").requireDisabled();
         window().checkBox("photographed.stick.s4").requireNotSelected();
         window().checkBox("photographed.stick.s2").uncheck();
+        act(() -> panel.corners(corners().stream().map(at -> at.plus(0.5, 0)).toList()));
+        until("they are told again", () -> told().startsWith("The colors of 3 sticks are told"));
+        window().checkBox("photographed.stick.s2").requireNotSelected();
         window().button("photographed.take").click();
-        assertThat(learned).extracting(Stick::id).containsExactly("s1", "s3");
+        assertThat(learned).extracting(one -> one.stick().id()).containsExactly("s1", "s3");
         assertThat(Ciede2000.difference(learned.get(0).color(), Lab.ofSrgb(RUBBED[0])))
                 .isLessThan(1);
         assertThat(Ciede2000.difference(learned.get(1).color(), Lab.ofSrgb(RUBBED[2])))
                 .isLessThan(1);
-        assertThat(learned.get(0).title()).isEqualTo("Sloe");
+        assertThat(learned.get(0).stick().title()).isEqualTo("Sloe");
     }
 
     @Test

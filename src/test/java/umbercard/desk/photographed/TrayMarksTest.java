@@ -5,13 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import umbercard.geometry.Point;
+import umbercard.picture.Picture;
 
 class TrayMarksTest {
     private static final List<Point> SQUARE =
             List.of(new Point(100, 100), new Point(500, 100), new Point(500, 300), new Point(100, 300));
 
     private static TrayMarks marks(List<Point> corners, List<Point> whites) {
-        return new TrayMarks(corners, 2, 4, whites, 9.5, 6);
+        return new TrayMarks(corners, 2, 4, whites, 9.5, new Picture(600, 400, new int[240000]));
     }
 
     @Test
