@@ -5,6 +5,7 @@ import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import umbercard.geometry.Eye;
 import umbercard.geometry.Masses;
+import umbercard.model.Mark;
 import umbercard.model.Study;
 import umbercard.model.Thumbnail;
 import umbercard.notan.Design;
@@ -27,6 +28,16 @@ public record Plan(
     /** A plan whose masses are counted once, however many readings want them. */
     public Plan(Study study, Thumbnail thumbnail, Design design, Optional<Picture> reference, BooleanSupplier stopped) {
         this(study, thumbnail, design, reference, stopped, new Once(design));
+    }
+
+    /** Whether nothing is laid or lifted yet. */
+    public boolean isBlank() {
+        return thumbnail.marks().stream().allMatch(Mark::hidden);
+    }
+
+    /** The frame's diagonal, in units of its height. */
+    public double diagonal() {
+        return Math.hypot(design.ratio(), 1);
     }
 
     /** The masses of dark and light as an eye counts them; of a plan that is stopped, perhaps none. */

@@ -15,7 +15,6 @@ import umbercard.door.Plan;
 import umbercard.door.Reading;
 import umbercard.door.Rule;
 import umbercard.model.Light;
-import umbercard.model.Mark;
 import umbercard.readings.Fraction;
 import umbercard.words.Message;
 import umbercard.words.Words;
@@ -53,7 +52,7 @@ public final class DarkShare implements Reading {
                 new Figure("dark", dark, "share"),
                 new Figure("nearest", nearest.share(), "share"),
                 new Figure("distance", Math.abs(dark - nearest.share()), "share"));
-        if (plan.thumbnail().marks().stream().allMatch(Mark::hidden)) {
+        if (plan.isBlank()) {
             return finding(NOT_SET, figures, Message.of("readings.dark-share.not-set"));
         }
         if (Math.abs(dark - 0.5) <= limits.get("even") + HAIR) {

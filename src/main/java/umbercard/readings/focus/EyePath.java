@@ -1,0 +1,95 @@
+package umbercard.readings.focus;
+
+import static umbercard.door.Finding.Verdict.HOLDS;
+import static umbercard.door.Finding.Verdict.LOOK_AGAIN;
+import static umbercard.door.Finding.Verdict.NOT_SET;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import umbercard.door.Figure;
+import umbercard.door.Finding;
+import umbercard.door.Limit;
+import umbercard.door.Limits;
+import umbercard.door.Place;
+import umbercard.door.Plan;
+import umbercard.door.Reading;
+import umbercard.door.Rule;
+import umbercard.geometry.Crossings;
+import umbercard.geometry.Path;
+import umbercard.geometry.Point;
+import umbercard.readings.Corner;
+import umbercard.words.Message;
+import umbercard.words.Words;
+
+/**
+ * Where the eye's path enters and leaves, whether it passes the focus, and how often it goes from dark to light or back. An end
+ * enters by a corner that is nearer to it than the limit. Sources: {@code readings.eye-path.source}.
+ */
+public final class EyePath implements Reading {
+    private static final double HAIR = 1e-9;
+
+    /** Of a curve. */
+    private static final int PIECES = 32;
+
+    private static final Rule RULE = new Rule(
+            "eye-path",
+            420,
+            Map.of(
+                    "corner", new Limit(0.04, "of the diagonal", 0, 0.25),
+                    "miss", new Limit(0.08, "of the diagonal", 0.01, 0.5)),
+            Words.say("readings.eye-path.source"));
+
+    @Override
+    public Rule rule() {
+        return RULE;
+    }
+
+    @Override
+    public Finding read(Plan plan, Limits limits) {
+        Optional<Path> set = plan.thumbnail().eyePath();
+        if (set.isEmpty()) {
+            return new Finding(NOT_SET, List.of(), Message.of("readings.eye-path.not-set"), List.of());
+        }
+        double ratio = plan.design().ratio();
+        Crossings crossings = Crossings.along(set.get(), plan.design().dark());
+        List<Point> line = line(set.get());
+        Point first = line.get(0);
+        Point last = line.get(line.size() - 1);
+        List<Figure> figures = new ArrayList<>(List.of(
+                new Figure("changes", crossings.changes().size(), "count"),
+                new Figure("length", crossings.length() / plan.diagonal(), "of the diagonal")));
+        Optional<Double> miss = plan.thumbnail().focus().map(focus -> miss(focus, line) / plan.diagonal());
+        miss.ifPresent(distance -> figures.add(new Figure("miss", distance, "of the diagonal")));
+        Corner out = Corner.nearest(last, ratio);
+        double toCorner = out.at(ratio).distance(last) / plan.diagonal();
+        figures.add(new Figure("leaves-from-corner", toCorner, "of the diagonal"));
+        boolean missed =
+                miss.filter(distance -> distance > limits.get("miss") + HAIR).isPresent();
+        boolean cornered = toCorner <= limits.get("corner") + HAIR;
+        String key = missed ? "misses" : cornered ? "corner" : miss.isPresent() ? "holds" : "no-focus";
+        return new Finding(
+                missed || cornered ? LOOK_AGAIN : HOLDS,
+                figures,
+                Message.of(
+                        "readings.eye-path." + key,
+                        out.words(),
+                        crossings.changes().size()),
+                List.of(new Place.Along(line), new Place.At(first)));
+    }
+
+    /** The path as straight pieces, fine enough to be looked at and measured from. */
+    private static List<Point> line(Path path) {
+        List<Point> line = new ArrayList<>();
+        path.segments()
+                .forEach(segment -> IntStream.range(0, PIECES).forEach(i -> line.add(segment.at((double) i / PIECES))));
+        path.segments().stream().reduce((one, next) -> next).ifPresent(end -> line.add(end.end()));
+        return line;
+    }
+
+    private static double miss(Point focus, List<Point> line) {
+        return line.stream().mapToDouble(focus::distance).min().orElse(Double.MAX_VALUE);
+    }
+}

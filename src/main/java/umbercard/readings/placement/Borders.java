@@ -1,0 +1,65 @@
+package umbercard.readings.placement;
+
+import static umbercard.door.Finding.Verdict.HOLDS;
+import static umbercard.door.Finding.Verdict.LOOK_AGAIN;
+import static umbercard.door.Finding.Verdict.NOT_SET;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.DoublePredicate;
+import umbercard.door.Figure;
+import umbercard.door.Finding;
+import umbercard.door.Limits;
+import umbercard.door.Plan;
+import umbercard.door.Reading;
+import umbercard.door.Rule;
+import umbercard.geometry.FrameContact;
+import umbercard.geometry.FrameSide;
+import umbercard.words.Message;
+import umbercard.words.Words;
+
+/**
+ * How often the value changes along each side of the frame, and how much of each side is dark. Where all four sides are of one
+ * value, nothing leads into the picture. Sources: {@code readings.borders.source}.
+ */
+public final class Borders implements Reading {
+    private static final double HAIR = 1e-6;
+
+    private static final Rule RULE = new Rule("borders", 250, Map.of(), Words.say("readings.borders.source"));
+
+    @Override
+    public Rule rule() {
+        return RULE;
+    }
+
+    @Override
+    public Finding read(Plan plan, Limits limits) {
+        if (plan.isBlank()) {
+            return new Finding(NOT_SET, List.of(), Message.of("readings.nothing-laid"), List.of());
+        }
+        FrameContact contact =
+                FrameContact.of(plan.design().dark(), plan.design().ratio());
+        List<Figure> figures = new ArrayList<>();
+        int changes = 0;
+        for (FrameSide side : FrameSide.values()) {
+            String name = side.name().toLowerCase(Locale.ROOT);
+            int ofSide = contact.changes(side).size();
+            changes += ofSide;
+            figures.add(new Figure("dark-" + name, contact.share(side), "share"));
+            figures.add(new Figure("changes-" + name, ofSide, "count"));
+        }
+        figures.add(0, new Figure("changes", changes, "count"));
+        boolean light = all(contact, share -> share < HAIR);
+        boolean dark = all(contact, share -> share > 1 - HAIR);
+        String key = light ? "light" : dark ? "dark" : "holds";
+        return new Finding(
+                light || dark ? LOOK_AGAIN : HOLDS, figures, Message.of("readings.borders." + key, changes), List.of());
+    }
+
+    private static boolean all(FrameContact contact, DoublePredicate holds) {
+        return Arrays.stream(FrameSide.values()).allMatch(side -> holds.test(contact.share(side)));
+    }
+}
