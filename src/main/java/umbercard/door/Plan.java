@@ -40,7 +40,7 @@ public record Plan(
         return Math.hypot(design.ratio(), 1);
     }
 
-    /** The masses of dark and light as an eye counts them; of a plan that is stopped, perhaps none. */
+    /** The masses of dark and light as an eye counts them; counting them is slow, whether the plan is stopped or not. */
     public Masses masses() {
         return counted.get();
     }
