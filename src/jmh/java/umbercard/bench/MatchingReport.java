@@ -5,7 +5,9 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -13,6 +15,11 @@ import java.util.TreeMap;
 /** The part of the page that tells what it costs to find sticks for a study. */
 final class MatchingReport {
     private static final String PLAINLY = "matchPlainly";
+
+    /** In milliseconds. */
+    private static final double FRAME = 16.7;
+
+    private static final double ZONES_AIM = 300;
 
     private MatchingReport() {}
 
@@ -32,10 +39,12 @@ final class MatchingReport {
 
                 ## Finding sticks
 
-                Kiln Hill's eight zones, four colors each, and a box of 500 sticks. Aimed at: a whole study within a frame, 16.7 ms,
-                and the colors of its zones in a photograph of 2000 pixels within 300 ms. The plain search works out every stick's
-                value and difference anew for every color, and sorts them all; the last column is how many times ours it takes.
+                Kiln Hill's eight zones, four colors each, and a box of 500 sticks. Aimed at, by the 99th percentile: a whole study
+                within a frame, 16.7 ms, and the colors of its zones in a photograph of 2000 pixels within 300 ms. The plain search
+                works out every stick's value and difference anew for every color, and sorts them all; the last column is how many
+                times ours it takes.
                 """);
+        part.append(missed(all)).append('\n');
         part.append(Report.measured(file)).append("\n\n");
         part.append("| what | median | 99th percentile | plain search of it |\n| --- | --- | --- | --- |\n");
         Optional<Samples.Of> plainly = Optional.ofNullable(all.get(PLAINLY));
@@ -47,6 +56,16 @@ final class MatchingReport {
                                 .orElse("")
                         + " |\n")));
         return part.toString();
+    }
+
+    /** By the 99th percentile. */
+    private static String missed(Map<String, Samples.Of> all) {
+        List<String> where = new ArrayList<>();
+        titles().forEach((benchmark, what) -> Optional.ofNullable(all.get(benchmark))
+                .filter(times -> !benchmark.equals(PLAINLY))
+                .filter(times -> times.at(.99) >= (benchmark.startsWith("zoneColors") ? ZONES_AIM : FRAME))
+                .ifPresent(times -> where.add(what)));
+        return Report.missed(where);
     }
 
     private static Map<String, String> titles() {

@@ -65,6 +65,11 @@ final class Report {
                 Runtime.version().feature());
     }
 
+    /** Whether what was aimed at is reached, as a sentence. */
+    static String missed(List<String> where) {
+        return where.isEmpty() ? "Nowhere is that missed." : "It is missed here: " + String.join("; ", where) + ".";
+    }
+
     /** Three digits that count, as few as that takes. */
     static String number(double value) {
         int decimals = value == 0 ? 0 : (int) Math.max(0, Math.min(6, 2 - Math.floor(Math.log10(Math.abs(value)))));

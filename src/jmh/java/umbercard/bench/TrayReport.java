@@ -28,15 +28,26 @@ final class TrayReport {
                 pieces of white paper that were pointed at; on a card its bare parts and printed grays. Under illuminant A and a white
                 LED the camera has balanced its picture; what its three sensors took for alike cannot be told apart again.
                 """);
+        part.append(missed(rows)).append('\n');
         part.append(Report.measured(file)).append("\n\n");
         part.append("| what | light and camera | whites | colors | median | 95th percentile |\n");
         part.append("| --- | --- | --- | --- | --- | --- |\n");
         for (TrayErrors.Row row : rows) {
             String median = Report.number(row.median());
-            boolean missed = row.what().equals("tray") && row.median() >= AIM;
             part.append("| " + row.what() + " | " + row.camera() + " | " + row.whites() + " | " + row.sticks() + " | "
-                    + (missed ? "**" + median + "**" : median) + " | " + Report.number(row.high()) + " |\n");
+                    + (misses(row) ? "**" + median + "**" : median) + " | " + Report.number(row.high()) + " |\n");
         }
         return part.toString();
+    }
+
+    private static boolean misses(TrayErrors.Row row) {
+        return row.what().equals("tray") && row.median() >= AIM;
+    }
+
+    private static String missed(List<TrayErrors.Row> rows) {
+        return Report.missed(rows.stream()
+                .filter(TrayReport::misses)
+                .map(row -> row.camera() + ", " + row.whites() + (row.whites() == 1 ? " white" : " whites"))
+                .toList());
     }
 }

@@ -1,6 +1,7 @@
 package umbercard.cli;
 
 import java.util.Collection;
+import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import picocli.CommandLine.MaxValuesExceededException;
@@ -34,7 +35,7 @@ final class Wrongs {
         }
         if (wrong instanceof MissingParameterException missing
                 && !missing.getMissing().isEmpty()) {
-            return Words.say("cli.wrong.missing", command, labels(missing.getMissing()));
+            return Words.say("cli.wrong.missing", command, labels(lacking(missing.getMissing())));
         }
         if (wrong.getCause() instanceof TypeConversionException conversion && wrong.getArgSpec() != null) {
             return Words.say("cli.wrong.value", label(wrong.getArgSpec()), String.valueOf(conversion.getMessage()));
@@ -42,9 +43,21 @@ final class Wrongs {
         return sentence(String.valueOf(wrong.getMessage()));
     }
 
+    /** Of options that belong together, those not given that must be. */
+    private static List<ArgSpec> lacking(List<ArgSpec> missing) {
+        List<ArgSpec> lacking = missing.stream()
+                .filter(argument ->
+                        argument.required() && argument.originalStringValues().isEmpty())
+                .toList();
+        return lacking.isEmpty() ? missing : lacking;
+    }
+
     /** The options of a command of which one excludes the other. */
     private static String rivals(CommandSpec command) {
-        return labels(command.argGroups().stream().flatMap(Wrongs::rivals).toList());
+        return labels(command.argGroups().stream()
+                .filter(ArgGroupSpec::exclusive)
+                .flatMap(Wrongs::rivals)
+                .toList());
     }
 
     /** Of options that belong together the first stands for all. */

@@ -20,7 +20,8 @@ public record Learned(List<OfStick> sticks, int graysLeftOut) {
      * What it says of one.
      *
      * @param stick as it was known
-     * @param color as it looks on the card, under D65: the mean of its rubbed patches; what it was where none can be trusted
+     * @param color as it looks on the card, under D65: the median of its rubbed patches, coordinate by coordinate, of an even
+     *     count the mean of the middle two; what it was where none can be trusted
      * @param look what its patches show; rubbed if one of them is
      */
     public record OfStick(Stick stick, Lab color, Look look) {

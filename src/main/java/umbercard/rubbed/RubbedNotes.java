@@ -2,13 +2,17 @@ package umbercard.rubbed;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.ToDoubleFunction;
 import umbercard.cards.faces.ColorNotesFace;
 import umbercard.cards.faces.RubbedStrip;
 import umbercard.color.Lab;
 import umbercard.color.MunsellValue;
 import umbercard.geometry.Point;
+import umbercard.geometry.Size;
 import umbercard.model.Stick;
 import umbercard.model.Study;
 import umbercard.photo.CardMarks;
@@ -51,14 +55,15 @@ public final class RubbedNotes {
     /** What is known of the card, whose corners stand there in a picture: upper left, upper right, lower right, lower left. */
     public CardMarks marks(List<Point> corners) {
         List<CardMarks.Patch> patches = new ArrayList<>();
-        List<CardMarks.Printed> printed = new ArrayList<>();
+        Set<CardMarks.Printed> printed = new LinkedHashSet<>();
         for (RubbedStrip strip : strips) {
             RubbedStrip.Part patch = strip.patch();
             patches.add(new CardMarks.Patch(Integer.toString(strip.note()), patch.corner(), patch.size()));
             printed.add(printed(strip.gray(), GRAY));
             strip.bare().forEach(bare -> printed.add(printed(bare, Gray.PAPER)));
         }
-        return new CardMarks(corners, study.cards().card().turned(study.cards().landscape()), patches, printed);
+        Size card = study.cards().card().turned(study.cards().landscape());
+        return new CardMarks(corners, card, patches, List.copyOf(printed));
     }
 
     private static CardMarks.Printed printed(RubbedStrip.Part part, double value) {
@@ -97,14 +102,16 @@ public final class RubbedNotes {
                     .toList();
             return colors.isEmpty()
                     ? new Learned.OfStick(stick, stick.color(), patches.get(0).look())
-                    : new Learned.OfStick(stick, mean(colors), Look.RUBBED);
+                    : new Learned.OfStick(stick, median(colors), Look.RUBBED);
         }
 
-        private static Lab mean(List<Lab> colors) {
-            return new Lab(
-                    colors.stream().mapToDouble(Lab::l).average().orElseThrow(),
-                    colors.stream().mapToDouble(Lab::a).average().orElseThrow(),
-                    colors.stream().mapToDouble(Lab::b).average().orElseThrow());
+        private static Lab median(List<Lab> colors) {
+            return new Lab(median(colors, Lab::l), median(colors, Lab::a), median(colors, Lab::b));
+        }
+
+        private static double median(List<Lab> colors, ToDoubleFunction<Lab> coordinate) {
+            double[] rising = colors.stream().mapToDouble(coordinate).sorted().toArray();
+            return (rising[(rising.length - 1) / 2] + rising[rising.length / 2]) / 2;
         }
     }
 }

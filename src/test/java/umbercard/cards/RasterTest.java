@@ -5,13 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import org.apache.batik.transcoder.SVGAbstractTranscoder;
-import org.apache.batik.transcoder.TranscoderException;
-import org.apache.batik.transcoder.TranscoderInput;
-import org.apache.batik.transcoder.TranscoderOutput;
-import org.apache.batik.transcoder.image.ImageTranscoder;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import umbercard.Studies;
@@ -30,10 +24,10 @@ class RasterTest {
         "a6, false, 8"
     })
     void darkPixelsInTheFrameAreTheDarkShare(String size, boolean landscape, double pixelsPerMillimeter)
-            throws Exception {
+            throws IOException {
         Study study = Studies.onCard(Studies.kilnHill(), CardSizes.parse(size), landscape);
         byte[] svg = Written.files(study, "notan").values().iterator().next();
-        BufferedImage image = raster(svg, pixelsPerMillimeter);
+        BufferedImage image = Print.of(svg, pixelsPerMillimeter);
         assertThat(image.getWidth()).isEqualTo((int)
                 Math.round(study.cards().card().turned(landscape).width() * pixelsPerMillimeter));
 
@@ -49,25 +43,5 @@ class RasterTest {
             }
         }
         assertThat((double) dark / all).isEqualTo(Written.design(study).darkShare(), within(0.003));
-    }
-
-    private static BufferedImage raster(byte[] svg, double pixelsPerMillimeter)
-            throws IOException, TranscoderException {
-        BufferedImage[] made = new BufferedImage[1];
-        ImageTranscoder transcoder = new ImageTranscoder() {
-            @Override
-            public BufferedImage createImage(int width, int height) {
-                return new BufferedImage(width, height, BufferedImage.TYPE_INT_ARGB);
-            }
-
-            @Override
-            public void writeImage(BufferedImage image, TranscoderOutput output) {
-                made[0] = image;
-            }
-        };
-        transcoder.addTranscodingHint(
-                SVGAbstractTranscoder.KEY_PIXEL_UNIT_TO_MILLIMETER, (float) (1 / pixelsPerMillimeter));
-        transcoder.transcode(new TranscoderInput(new ByteArrayInputStream(svg)), new TranscoderOutput());
-        return made[0];
     }
 }

@@ -130,10 +130,12 @@ class BoxFromPhotoTest {
         assertThat(call("6x6", "1,2,3").err()).contains("is not a list of places");
         Calls.Result both = call("6x6", corners(), "box.json");
         assertThat(both.code()).isEqualTo(2);
-        assertThat(both.errLines()).singleElement().asString().contains("Only one of ", "FILE", "--from-photo");
+        assertThat(both.errLines())
+                .containsExactly("Only one of FILE, --from-photo may be given. For help: umbercard box --help");
         Calls.Result lonely = Calls.run("box", "--from-photo", photo);
         assertThat(lonely.code()).isEqualTo(2);
-        assertThat(lonely.errLines()).singleElement().asString().contains("--grid");
+        assertThat(lonely.errLines())
+                .containsExactly("box still needs --grid, --corners, --white. For help: umbercard box --help");
     }
 
     @Test

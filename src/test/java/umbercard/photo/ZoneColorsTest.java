@@ -56,8 +56,8 @@ class ZoneColorsTest {
 
     @Test
     void leavesOutWhatIsHardlyThere() {
-        assertThat(colors(bands(0.5, 0.54), ALL).main()).hasSize(2);
-        assertThat(colors(bands(0.5, 0.56), ALL).main()).hasSize(3);
+        assertThat(colors(bands(0.5, 0.545), ALL).main()).hasSize(2);
+        assertThat(colors(bands(0.5, 0.555), ALL).main()).hasSize(3);
     }
 
     @Test
@@ -68,6 +68,24 @@ class ZoneColorsTest {
             pixels[i] = i / SIDE < SIDE / 2 ? DARK : LIGHT - 0x010101 * shade;
         }
         assertThat(colors(new Picture(SIDE, SIDE, pixels), ALL).main()).hasSize(2);
+    }
+
+    /**
+     * Red beside two grays of 4.77 and of 5.17 by CIEDE2000, worked out apart from the program; among grays it is the
+     * difference of their L* by the formula's weight for lightness (Sharma, Wu and Dalal 2005). The limit of 5 is ours.
+     */
+    @Test
+    void tellsApartFromTheLimitOn() {
+        assertThat(colors(thirds(RED, 0x717171, 0x7d7d7d), ALL).main()).hasSize(2);
+        assertThat(colors(thirds(RED, 0x707070, 0x7d7d7d), ALL).main()).hasSize(3);
+    }
+
+    private static Picture thirds(int... colors) {
+        int[] pixels = new int[SIDE * SIDE];
+        for (int i = 0; i < pixels.length; i++) {
+            pixels[i] = colors[3 * (i % SIDE) / SIDE];
+        }
+        return new Picture(SIDE, SIDE, pixels);
     }
 
     @Test
@@ -95,6 +113,38 @@ class ZoneColorsTest {
         assertThat(hex(zones, picture, right)).isEqualTo("#d0d0d0");
         assertThat(hex(zones, picture, left)).isEqualTo("#303030");
         assertThat(hex(zones, bands(0, 1), left)).isEqualTo("#b03020");
+    }
+
+    @Test
+    void anotherPhotographInTheSameFrameIsLookedAtAnew() {
+        FramedZones zones = new FramedZones();
+        Frame left = new Frame(new Point(0.25, 0.25), 0.4, 0, false);
+        assertThat(hex(zones, bands(0.5, 0.5), left)).isEqualTo("#303030");
+        assertThat(hex(zones, bands(0, 1), left)).isEqualTo("#b03020");
+    }
+
+    /** A frame of 0.4 of the height reaches from 0.1 to 0.5 across if it is square, and from 0 to 0.6 if half as wide again. */
+    @Test
+    void aWiderFrameSeesMore() {
+        FramedZones zones = new FramedZones();
+        Picture picture = bands(0.5, 0.5);
+        Frame frame = new Frame(new Point(0.3, 0.5), 0.4, 0, false);
+        for (double ratio : new double[] {1, 1.5}) {
+            ZoneColors found = zones.of(
+                            new FramedZones.Asked(picture, frame, ratio, List.of(Outline.rectangle(0, 0, ratio, 1))))
+                    .orElseThrow();
+            assertThat(found.main().get(0).share()).isCloseTo(ratio == 1 ? 1 : 5.0 / 6, within(0.01));
+        }
+    }
+
+    @Test
+    void whatWasFoundInAnotherPhotographIsNotKept() {
+        FramedZones zones = new FramedZones();
+        Picture picture = bands(0.5, 0.5);
+        Frame frame = new Frame(new Point(0.5, 0.5), 1, 0, false);
+        ZoneColors before = found(zones, picture, frame).orElseThrow();
+        assertThat(found(zones, bands(0, 1), frame)).isPresent();
+        assertThat(found(zones, picture, frame).orElseThrow()).isEqualTo(before).isNotSameAs(before);
     }
 
     private static String hex(FramedZones zones, Picture picture, Frame frame) {
