@@ -68,9 +68,12 @@ class ReadingsCommandTest {
         assertThat(result.code()).isZero();
         assertThat(result.outLines().get(0)).isEqualTo("Alder bank: first");
         assertThat(result.outLines())
-                .contains("Dark share      look again  Dark 52 %: nearly an even split."
-                        + " Raise the land edge or join the darks.");
-        assertThat(result.out()).contains("Horizon height  look again  The land edge runs at 52 %");
+                .contains(
+                        "Dark share                     look again      Dark 52 %: nearly an even split."
+                                + " Raise the land edge or join the darks.",
+                        "Left and right                 does not apply  One plain band is alike left and right, and may be.",
+                        "Path of the eye                not set         No path of the eye is set.");
+        assertThat(result.out()).contains("Horizon height                 look again      The land edge runs at 52 %");
     }
 
     @Test

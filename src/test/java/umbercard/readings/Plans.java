@@ -70,10 +70,16 @@ public final class Plans {
     public static Thumbnail mirrored(Thumbnail thumbnail) {
         return thumbnail
                 .withMarks(thumbnail.marks().stream()
-                        .map(m -> m.withOutline(m.outline().mapped(p -> new Point(RATIO - p.x(), p.y()))))
+                        .map(m -> m.withOutline(m.outline().mapped(Plans::mirrored)))
                         .toList())
                 .withHorizon(thumbnail.horizon().map(Plans::mirrored))
+                .withFocus(thumbnail.focus().map(Plans::mirrored))
+                .withEyePath(thumbnail.eyePath().map(path -> path.mapped(Plans::mirrored)))
                 .withLandEdge(thumbnail.landEdge().map(Plans::mirrored));
+    }
+
+    private static Point mirrored(Point point) {
+        return new Point(RATIO - point.x(), point.y());
     }
 
     private static Level mirrored(Level level) {

@@ -18,15 +18,18 @@ import umbercard.door.Plan;
 import umbercard.door.Reading;
 import umbercard.door.Rule;
 import umbercard.geometry.Crossings;
+import umbercard.geometry.Crossings.Change;
 import umbercard.geometry.Path;
 import umbercard.geometry.Point;
+import umbercard.geometry.Region;
 import umbercard.readings.Corner;
 import umbercard.words.Message;
 import umbercard.words.Words;
 
 /**
- * Where the eye's path enters and leaves, whether it passes the focus, and how often it goes from dark to light or back. An end
- * enters by a corner that is nearer to it than the limit. Sources: {@code readings.eye-path.source}.
+ * Where the eye's path enters and leaves, whether it passes the focus, and how often it goes from dark to light or back. It leaves
+ * by a corner that is no farther from where it leaves the frame, or ends within it, than the limit. A path of fewer than two nodes
+ * is not set. Sources: {@code readings.eye-path.source}.
  */
 public final class EyePath implements Reading {
     private static final double HAIR = 1e-9;
@@ -50,14 +53,14 @@ public final class EyePath implements Reading {
     @Override
     public Finding read(Plan plan, Limits limits) {
         Optional<Path> set = plan.thumbnail().eyePath();
-        if (set.isEmpty()) {
+        if (set.isEmpty() || set.get().nodes().size() < 2) {
             return new Finding(NOT_SET, List.of(), Message.of("readings.eye-path.not-set"), List.of());
         }
         double ratio = plan.design().ratio();
         Crossings crossings = Crossings.along(set.get(), plan.design().dark());
         List<Point> line = line(set.get());
         Point first = line.get(0);
-        Point last = line.get(line.size() - 1);
+        Point last = end(set.get(), plan.design().frame(), line.get(line.size() - 1));
         List<Figure> figures = new ArrayList<>(List.of(
                 new Figure("changes", crossings.changes().size(), "count"),
                 new Figure("length", crossings.length() / plan.diagonal(), "of the diagonal")));
@@ -89,7 +92,25 @@ public final class EyePath implements Reading {
         return line;
     }
 
+    /** Where the path leaves the frame for good, or ends within it. */
+    private static Point end(Path path, Region frame, Point last) {
+        List<Change> changes = Crossings.along(path, frame).changes();
+        boolean outside = !changes.isEmpty() && !changes.get(changes.size() - 1).inward();
+        return outside ? changes.get(changes.size() - 1).at() : last;
+    }
+
     private static double miss(Point focus, List<Point> line) {
-        return line.stream().mapToDouble(focus::distance).min().orElse(Double.MAX_VALUE);
+        return IntStream.range(1, line.size())
+                .mapToDouble(i -> distance(focus, line.get(i - 1), line.get(i)))
+                .min()
+                .orElse(Double.MAX_VALUE);
+    }
+
+    private static double distance(Point place, Point from, Point to) {
+        double dx = to.x() - from.x();
+        double dy = to.y() - from.y();
+        double square = dx * dx + dy * dy;
+        double foot = square == 0 ? 0 : ((place.x() - from.x()) * dx + (place.y() - from.y()) * dy) / square;
+        return place.distance(from.toward(to, Math.max(0, Math.min(1, foot))));
     }
 }

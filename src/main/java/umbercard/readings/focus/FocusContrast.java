@@ -62,7 +62,7 @@ public final class FocusContrast implements Reading {
         return new Finding(
                 again ? LOOK_AGAIN : HOLDS,
                 List.of(new Figure("contrast", times, "times"), new Figure("edge", here, "per height")),
-                Message.of("readings.focus-contrast." + (again ? "again" : "holds"), times),
+                Message.of("readings.focus-contrast." + (here < HAIR ? "none" : again ? "again" : "holds"), times),
                 List.of(new Place.At(focus.get())));
     }
 }

@@ -44,7 +44,7 @@ public final class Balance implements Reading {
         Region dark = plan.design().dark();
         Moments moments = dark.moments();
         Optional<Point> middle = moments.centroid();
-        if (plan.isBlank() || middle.isEmpty()) {
+        if (plan.isBlank() || middle.isEmpty() || plan.design().darkShare() > 1 - HAIR) {
             String key = plan.isBlank() ? "readings.nothing-laid" : "readings.one-value";
             return new Finding(NOT_SET, List.of(), Message.of(key), List.of());
         }

@@ -22,7 +22,8 @@ import umbercard.words.Message;
 import umbercard.words.Words;
 
 /**
- * How often the value changes along each side of the frame, and how much of each side is dark. Where all four sides are of one
+ * How often the value changes on a walk round the frame and along each of its sides between the corners, and how much of each
+ * side is dark. Where all four sides are of one
  * value, nothing leads into the picture. Sources: {@code readings.borders.source}.
  */
 public final class Borders implements Reading {
@@ -43,15 +44,13 @@ public final class Borders implements Reading {
         FrameContact contact =
                 FrameContact.of(plan.design().dark(), plan.design().ratio());
         List<Figure> figures = new ArrayList<>();
-        int changes = 0;
+        int changes = contact.changes().size();
+        figures.add(new Figure("changes", changes, "count"));
         for (FrameSide side : FrameSide.values()) {
             String name = side.name().toLowerCase(Locale.ROOT);
-            int ofSide = contact.changes(side).size();
-            changes += ofSide;
             figures.add(new Figure("dark-" + name, contact.share(side), "share"));
-            figures.add(new Figure("changes-" + name, ofSide, "count"));
+            figures.add(new Figure("changes-" + name, contact.changes(side).size(), "count"));
         }
-        figures.add(0, new Figure("changes", changes, "count"));
         boolean light = all(contact, share -> share < HAIR);
         boolean dark = all(contact, share -> share > 1 - HAIR);
         String key = light ? "light" : dark ? "dark" : "holds";

@@ -2,6 +2,7 @@ package umbercard.readings.placement;
 
 import static umbercard.door.Finding.Verdict.HOLDS;
 import static umbercard.door.Finding.Verdict.LOOK_AGAIN;
+import static umbercard.door.Finding.Verdict.NOT_SET;
 
 import java.util.List;
 import java.util.Map;
@@ -39,6 +40,9 @@ public final class Corners implements Reading {
 
     @Override
     public Finding read(Plan plan, Limits limits) {
+        if (plan.isBlank()) {
+            return new Finding(NOT_SET, List.of(), Message.of("readings.nothing-laid"), List.of());
+        }
         double ratio = plan.design().ratio();
         List<Point> ends = FrameContact.of(plan.design().dark(), ratio).changes();
         double within = limits.get("within") * plan.diagonal() + HAIR;

@@ -84,7 +84,7 @@ public final class AlikeMasses implements Reading {
     /** All pairs of large masses, which come the largest first. */
     private static List<Pair> pairs(List<Mass> masses, boolean dark, Limits limits) {
         List<Mass> large = masses.stream()
-                .filter(mass -> mass.share() >= limits.get("least-share"))
+                .filter(mass -> mass.share() >= limits.get("least-share") - HAIR)
                 .toList();
         return IntStream.range(0, large.size())
                 .boxed()

@@ -11,10 +11,13 @@ import umbercard.geometry.Outline;
 import umbercard.geometry.Point;
 import umbercard.model.Level;
 
-/** Borders between dark and light that run close along a horizon, but not on it nor on the land edge. */
+/** Borders between dark and light that run close along a horizon, but not on it, on the land edge, nor on the frame. */
 final class Along {
     /** The most that a border may turn away from the horizon, as a slope, about 10 degrees: common practice, no source. */
     private static final double TURN = 0.18;
+
+    /** What so nearly lies on a side of the frame lies on it. */
+    private static final double HAIR = 1e-6;
 
     private final Plan plan;
     private final Level horizon;
@@ -22,6 +25,7 @@ final class Along {
     private final double most;
     private final double run;
     private double length;
+    private double nearest = Double.MAX_VALUE;
     private Point left = new Point(Double.MAX_VALUE, 0);
     private Point right = new Point(-Double.MAX_VALUE, 0);
 
@@ -48,12 +52,18 @@ final class Along {
         return length >= run ? Optional.of(new Gap(left, right)) : Optional.empty();
     }
 
+    /** How near the horizon they come, straight up or down, in units. */
+    double nearest() {
+        return nearest;
+    }
+
     private void add(Point from, Point to) {
         double across = Math.abs(to.x() - from.x());
         double turned = Math.abs(above(horizon, to) - above(horizon, from));
         boolean close = isClose(from) && isClose(to);
-        if (close && turned <= TURN * across && !isOnLand(from, to)) {
+        if (close && turned <= TURN * across && !isOnLand(from, to) && !isOnFrame(from, to)) {
             length += from.distance(to);
+            nearest = Math.min(nearest, Math.min(distance(from), distance(to)));
             left = List.of(left, from, to).stream()
                     .min(Comparator.comparingDouble(Point::x))
                     .orElseThrow();
@@ -68,8 +78,15 @@ final class Along {
     }
 
     private boolean isClose(Point point) {
-        double distance = Math.abs(above(horizon, point));
-        return distance > least && distance <= most;
+        return distance(point) > least && distance(point) <= most;
+    }
+
+    private double distance(Point point) {
+        return Math.abs(above(horizon, point));
+    }
+
+    private static boolean isOnFrame(Point from, Point to) {
+        return Math.max(from.y(), to.y()) <= HAIR || Math.min(from.y(), to.y()) >= 1 - HAIR;
     }
 
     private boolean isOnLand(Point from, Point to) {

@@ -26,6 +26,9 @@ import umbercard.words.Words;
  * make no one picture. Sources: {@code readings.big-masses.source}.
  */
 public final class BigMasses implements Reading {
+    /** What a share may miss a limit by and still be on it. */
+    private static final double HAIR = 1e-9;
+
     private static final Rule RULE = new Rule(
             "big-masses",
             300,
@@ -65,7 +68,7 @@ public final class BigMasses implements Reading {
 
     private static List<Mass> large(List<Mass> masses, Limits limits) {
         return masses.stream()
-                .filter(mass -> mass.share() >= limits.get("least-share"))
+                .filter(mass -> mass.share() >= limits.get("least-share") - HAIR)
                 .toList();
     }
 

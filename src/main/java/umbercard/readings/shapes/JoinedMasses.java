@@ -44,12 +44,13 @@ public final class JoinedMasses implements Reading {
             String key = plan.isBlank() ? "readings.nothing-laid" : "readings.one-value";
             return new Finding(NOT_SET, List.of(), Message.of(key), List.of());
         }
-        boolean ofDark = dark <= 0.5;
+        boolean ofDark = dark <= 0.5 + HAIR;
         double whole = ofDark ? dark : 1 - dark;
         List<Mass> masses = ofDark ? plan.masses().dark() : plan.masses().light();
         double largest = masses.isEmpty() ? 0 : masses.get(0).share();
         double part = Math.min(1, largest / whole);
         boolean again = part < limits.get("least") - HAIR;
+        String key = masses.isEmpty() ? "none" : again ? "again" : "holds";
         Message value = Message.of("readings.value." + (ofDark ? "dark" : "light"));
         return new Finding(
                 again ? LOOK_AGAIN : HOLDS,
@@ -57,7 +58,7 @@ public final class JoinedMasses implements Reading {
                         new Figure("joined", part, "share"),
                         new Figure("largest", largest, "share"),
                         new Figure("of-dark", ofDark ? 1 : 0, "yes")),
-                Message.of("readings.joined-masses." + (again ? "again" : "holds"), 100 * part, value),
+                Message.of("readings.joined-masses." + key, 100 * part, value),
                 masses.stream()
                         .limit(1)
                         .<Place>map(mass -> new Place.Over(mass.region()))

@@ -49,7 +49,7 @@ public final class SmallPieces implements Reading {
         }
         Masses masses = plan.masses();
         List<Mass> small = Stream.concat(masses.dark().stream(), masses.light().stream())
-                .filter(mass -> mass.share() < limits.get("under"))
+                .filter(mass -> mass.share() < limits.get("under") - HAIR)
                 .toList();
         double share = small.stream().mapToDouble(Mass::share).sum();
         boolean again = small.size() > limits.get("most") || share > limits.get("most-share") + HAIR;

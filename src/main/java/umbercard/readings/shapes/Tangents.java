@@ -34,6 +34,9 @@ import umbercard.words.Words;
 public final class Tangents implements Reading {
     private static final int NAMED = 3;
 
+    /** What a share may pass a limit by and still be on it. */
+    private static final double HAIR = 1e-9;
+
     private static final Rule RULE = new Rule(
             "tangents",
             340,
@@ -48,8 +51,12 @@ public final class Tangents implements Reading {
         return RULE;
     }
 
-    /** A near miss: where, and how far apart. */
-    private record Miss(Gap gap, String kind) {}
+    /** A near miss: where to show it, and how far apart. */
+    private record Miss(Gap gap, double distance, String kind) {
+        Miss(Gap gap, String kind) {
+            this(gap, gap.distance(), kind);
+        }
+    }
 
     @Override
     public Finding read(Plan plan, Limits limits) {
@@ -60,9 +67,9 @@ public final class Tangents implements Reading {
         for (List<Mass> masses : List.of(plan.masses().dark(), plan.masses().light())) {
             addAll(regions(masses, limits), plan, limits, misses);
         }
-        misses.sort(Comparator.comparingDouble(miss -> miss.gap.distance()));
         alongHorizon(plan, limits).ifPresent(misses::add);
-        double nearest = misses.isEmpty() ? 0 : misses.get(0).gap.distance() / plan.diagonal();
+        misses.sort(Comparator.comparingDouble(Miss::distance));
+        double nearest = misses.isEmpty() ? 0 : misses.get(0).distance / plan.diagonal();
         return new Finding(
                 misses.isEmpty() ? HOLDS : LOOK_AGAIN,
                 List.of(
@@ -70,7 +77,9 @@ public final class Tangents implements Reading {
                         new Figure("nearest", nearest, "of the diagonal")),
                 misses.isEmpty()
                         ? Message.of("readings.tangents.holds")
-                        : Message.of("readings.tangents." + misses.get(0).kind, misses.size()),
+                        : Message.of(
+                                "readings.tangents." + (misses.size() > 1 ? "many" : misses.get(0).kind),
+                                misses.size()),
                 misses.stream()
                         .limit(NAMED)
                         .<Place>map(miss -> new Place.Between(miss.gap.from(), miss.gap.to()))
@@ -79,7 +88,7 @@ public final class Tangents implements Reading {
 
     private static List<Region> regions(List<Mass> masses, Limits limits) {
         return masses.stream()
-                .filter(mass -> mass.share() > limits.get("least-share"))
+                .filter(mass -> mass.share() > limits.get("least-share") + HAIR)
                 .map(Mass::region)
                 .toList();
     }
@@ -102,9 +111,9 @@ public final class Tangents implements Reading {
 
     /** Where borders other than the land edge run along the horizon, from the leftmost such place to the rightmost. */
     private static Optional<Miss> alongHorizon(Plan plan, Limits limits) {
-        return plan.thumbnail()
-                .horizon()
-                .flatMap(horizon -> new Along(plan, horizon, limits.get("gap"), limits.get("run")).found())
-                .map(gap -> new Miss(gap, "horizon"));
+        return plan.thumbnail().horizon().flatMap(horizon -> {
+            Along along = new Along(plan, horizon, limits.get("gap"), limits.get("run"));
+            return along.found().map(gap -> new Miss(gap, along.nearest(), "horizon"));
+        });
     }
 }

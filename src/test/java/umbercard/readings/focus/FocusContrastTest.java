@@ -1,0 +1,20 @@
+package umbercard.readings.focus;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
+import umbercard.readings.Drawn;
+
+class FocusContrastTest {
+    @ParameterizedTest(name = "{0}")
+    @CsvFileSource(resources = "focus_contrast.csv", numLinesToSkip = 1, delimiter = '|')
+    void readsWhatIsDrawn(
+            String name,
+            String drawing,
+            String limits,
+            String verdict,
+            String figures,
+            String sentence,
+            String places) {
+        Drawn.check(new FocusContrast(), drawing == null ? "" : drawing, limits, verdict, figures, sentence, places);
+    }
+}

@@ -1,0 +1,20 @@
+package umbercard.readings.placement;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
+import umbercard.readings.Drawn;
+
+class BalanceTest {
+    @ParameterizedTest(name = "{0}")
+    @CsvFileSource(resources = "balance.csv", numLinesToSkip = 1, delimiter = '|')
+    void readsWhatIsDrawn(
+            String name,
+            String drawing,
+            String limits,
+            String verdict,
+            String figures,
+            String sentence,
+            String places) {
+        Drawn.check(new Balance(), drawing == null ? "" : drawing, limits, verdict, figures, sentence, places);
+    }
+}

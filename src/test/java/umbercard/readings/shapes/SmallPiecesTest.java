@@ -1,0 +1,20 @@
+package umbercard.readings.shapes;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
+import umbercard.readings.Drawn;
+
+class SmallPiecesTest {
+    @ParameterizedTest(name = "{0}")
+    @CsvFileSource(resources = "small_pieces.csv", numLinesToSkip = 1, delimiter = '|')
+    void readsWhatIsDrawn(
+            String name,
+            String drawing,
+            String limits,
+            String verdict,
+            String figures,
+            String sentence,
+            String places) {
+        Drawn.check(new SmallPieces(), drawing == null ? "" : drawing, limits, verdict, figures, sentence, places);
+    }
+}
