@@ -1,8 +1,13 @@
 package umbercard.desk.ledger;
 
+import static javax.swing.ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER;
+import static javax.swing.ScrollPaneConstants.VERTICAL_SCROLLBAR_ALWAYS;
+
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
 import java.awt.Dimension;
+import java.awt.Rectangle;
+import java.awt.Window;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.util.List;
@@ -16,14 +21,15 @@ import javax.swing.JComponent;
 import javax.swing.JDialog;
 import javax.swing.JList;
 import javax.swing.JPanel;
+import javax.swing.JScrollPane;
 import javax.swing.ListSelectionModel;
 import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
-import umbercard.desk.theme.Controls;
 import umbercard.desk.theme.Keys;
 import umbercard.door.Finding;
 import umbercard.door.Place;
 import umbercard.door.Reading;
+import umbercard.door.Rule;
 import umbercard.kernel.Plugins;
 import umbercard.readings.Wishes;
 import umbercard.words.Words;
@@ -63,12 +69,15 @@ final class AllReadings {
     /** Shows what was found, by the id of the reading, and the limits in force; nothing while no window is open. */
     void show(Wishes wishes, Map<String, Finding> findings) {
         shown.ifPresent(window -> window.show(readings.on().stream()
-                .map(reading -> new ReadingRow(
-                        reading.rule(),
-                        Optional.ofNullable(findings.get(reading.id())),
-                        changes.isSilenced(Scope.STUDY, reading.rule())
-                                || wishes.silenced().contains(reading.id())))
+                .map(reading -> row(reading.rule(), wishes, findings))
                 .toList()));
+    }
+
+    private ReadingRow row(Rule rule, Wishes wishes, Map<String, Finding> findings) {
+        boolean silenced =
+                changes.isSilenced(Scope.STUDY, rule) || wishes.silenced().contains(rule.id());
+        return new ReadingRow(
+                rule, Optional.ofNullable(findings.get(rule.id())).filter(finding -> !silenced), silenced);
     }
 
     private final class Shown {
@@ -84,13 +93,16 @@ final class AllReadings {
             list.getAccessibleContext().setAccessibleName(Words.say("ledger.all"));
             list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
             list.setCellRenderer(new RowRenderer());
+            list.setFixedCellWidth(UIScale.scale(RowRenderer.WIDTH));
             list.addListSelectionListener(event -> select());
             JButton close = new JButton(Words.say("ledger.close"));
             close.setName("all-readings.close");
             close.addActionListener(event -> close());
             JPanel all = new JPanel(
-                    new MigLayout("insets 14 14 14 18, wrap 2", "[]18[grow, fill, 380::]", "[grow, fill]10[]"));
-            all.add(Controls.scroller(list, false), "spany 2, growy, hmin 0");
+                    new MigLayout("insets 14 14 14 18, wrap 2", "[]18[grow, fill, 360::]", "[grow, fill]10[]"));
+            all.add(
+                    new JScrollPane(list, VERTICAL_SCROLLBAR_ALWAYS, HORIZONTAL_SCROLLBAR_NEVER),
+                    "spany 2, growy, hmin 0");
             all.add(form, "wmin 0, hmin 0");
             all.add(close, "skip 0, growx 0, alignx right");
             dialog.setContentPane(all);
@@ -107,9 +119,17 @@ final class AllReadings {
                 }
             });
             dialog.pack();
-            dialog.setSize(new Dimension(Math.max(dialog.getWidth(), UIScale.scale(900)), UIScale.scale(540)));
-            dialog.setMinimumSize(new Dimension(UIScale.scale(860), UIScale.scale(440)));
-            dialog.setLocationRelativeTo(SwingUtilities.getWindowAncestor(ledger));
+            dialog.setSize(UIScale.scale(new Dimension(820, 540)));
+            dialog.setMinimumSize(UIScale.scale(new Dimension(780, 480)));
+            beside(SwingUtilities.getWindowAncestor(ledger));
+        }
+
+        /** Right of the window, as far as the screen has room, so that the card stays in sight. */
+        private void beside(Window window) {
+            Rectangle screen = window.getGraphicsConfiguration().getBounds();
+            int right = Math.min(window.getX() + window.getWidth(), screen.x + screen.width - dialog.getWidth());
+            int middle = window.getY() + (window.getHeight() - dialog.getHeight()) / 2;
+            dialog.setLocation(Math.max(screen.x, right), Math.max(screen.y, middle));
         }
 
         void show(List<ReadingRow> now) {

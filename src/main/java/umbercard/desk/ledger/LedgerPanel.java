@@ -108,8 +108,8 @@ public final class LedgerPanel extends JPanel {
     }
 
     private JPanel figures() {
-        JPanel page = new JPanel(
-                new MigLayout("insets 15 18 15 18, gap 28", "[200:540:540,fill]24[92!]14[grow,fill]", "[82:82:,fill]"));
+        JPanel page = new JPanel(new MigLayout(
+                "insets 12 18 10 18, gap 28", "[200:540:540,fill]24[92!]14[grow,fill]", "[82:82:,grow,fill]"));
         page.setOpaque(false);
         page.add(share);
         page.add(height);
@@ -125,7 +125,11 @@ public final class LedgerPanel extends JPanel {
 
     private void changed(Session.Change change) {
         switch (change) {
-            case STUDY, PREVIEW, SHOWN, PHOTOGRAPH -> follow();
+            case PREVIEW, SHOWN, PHOTOGRAPH -> follow();
+            case STUDY -> {
+                follow();
+                tell();
+            }
             case WORDS -> {
                 list.sayAnew();
                 tell();

@@ -20,6 +20,10 @@ final class LimitFields extends JPanel {
     /** Finer than any limit is told. */
     private static final double GRID = 1e6;
 
+    /** The words of units whose names are more than one word. */
+    private static final Map<String, String> UNITS =
+            Map.of("half widths", "half-widths", "of the diagonal", "of-the-diagonal");
+
     private final transient BiConsumer<String, Double> changed;
     private final Map<String, JSpinner> fields = new LinkedHashMap<>();
     private boolean filling;
@@ -37,11 +41,7 @@ final class LimitFields extends JPanel {
         removeAll();
         new TreeMap<>(rule.limits()).forEach((name, limit) -> {
             String words = or("ledger.limit." + rule.id() + "." + name, name);
-            String range = Words.say(
-                    "ledger.range",
-                    limit.least(),
-                    limit.most(),
-                    or("ledger.unit." + limit.unit().replace(' ', '-'), limit.unit()));
+            String range = Words.say("ledger.range", limit.least(), limit.most(), unit(limit));
             JSpinner field = field(name, limit);
             field.setName("limit." + name);
             field.getAccessibleContext().setAccessibleName(Words.say("ledger.limit.spoken", words, range));
@@ -85,6 +85,10 @@ final class LimitFields extends JPanel {
             }
         });
         filling = false;
+    }
+
+    static String unit(Limit limit) {
+        return or("ledger.unit." + UNITS.getOrDefault(limit.unit(), limit.unit()), limit.unit());
     }
 
     private static String or(String key, String otherwise) {

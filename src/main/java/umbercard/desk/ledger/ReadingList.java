@@ -23,8 +23,9 @@ import umbercard.door.Place;
 import umbercard.words.Words;
 
 /**
- * The three most telling readings as sentences: what is to be looked at again first, by the rank of its reading, then the
- * others by theirs. The rest is counted in a last line, which opens them all when it is pressed.
+ * The three most telling readings as sentences: what is to be looked at again before what holds and bare figures, these before
+ * what does not apply or is not set, and each of them by the ranks of the readings. The rest, and what finds no room, is
+ * counted in a last line, which opens them all when it is pressed.
  */
 final class ReadingList extends JPanel {
     private static final int MOST = 3;
@@ -75,7 +76,7 @@ final class ReadingList extends JPanel {
         removeAll();
         lines = findings.entrySet().stream()
                 .map(entry -> line(entry.getKey(), entry.getValue()))
-                .sorted(Comparator.comparing(line -> line.finding().verdict() != Verdict.LOOK_AGAIN))
+                .sorted(Comparator.comparingInt(line -> turn(line.finding().verdict())))
                 .toList();
         lines.forEach(this::add);
         add(more);
@@ -83,6 +84,14 @@ final class ReadingList extends JPanel {
         revalidate();
         repaint();
         lines.stream().filter(line -> line.getName().equals(focused)).forEach(ReadingLine::requestFocusInWindow);
+    }
+
+    private static int turn(Verdict verdict) {
+        return switch (verdict) {
+            case LOOK_AGAIN -> 0;
+            case HOLDS, FIGURE_ONLY -> 1;
+            case DOES_NOT_APPLY, NOT_SET -> 2;
+        };
     }
 
     private ReadingLine line(String id, Finding finding) {

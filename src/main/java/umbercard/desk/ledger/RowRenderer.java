@@ -18,7 +18,9 @@ import umbercard.door.Finding;
 
 /** Paints a reading: shape and name, its verdict at the right, its sentence below. */
 final class RowRenderer extends Drawn implements ListCellRenderer<ReadingRow> {
-    private static final int WIDTH = 430;
+    /** Of a row, in pixels at 100 %. */
+    static final int WIDTH = 350;
+
     private static final int PAD = 8;
     private static final int ABOVE = 5;
     private static final int SHAPE = 20;

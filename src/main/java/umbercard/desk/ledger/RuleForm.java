@@ -55,7 +55,7 @@ final class RuleForm extends JPanel {
         add(silent, "growx 0");
         add(note, "wmin 0");
         add(reset, "split 2, growx 0");
-        add(resetAll, "growx 0");
+        add(resetAll, "growx 0, gapright push");
     }
 
     private static JButton button(String key, Runnable action) {
