@@ -48,10 +48,10 @@ final class CardRun {
         });
     }
 
-    /** Lays the chosen thumbnail's cards, as the study's settings say. */
+    /** Lays the chosen thumbnail's cards, as the study's settings say. The photograph is not decoded: no face shows it. */
     void lay(Opened opened) throws Trouble {
         Thumbnail chosen = opened.thumbnail(Optional.empty());
-        Map<String, Finding> findings = opened.findings(readings, chosen);
+        Map<String, Finding> findings = opened.findings(readings, chosen, Optional.empty());
         List<String> faces = opened.study().cards().faces();
         List<Pages> pages = cards.lay(opened.study(), chosen, opened.design(chosen), findings, faces);
         pages.forEach(one -> laid.add(ownName(one)));

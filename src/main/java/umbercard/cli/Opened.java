@@ -5,13 +5,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import umbercard.door.Finding;
+import umbercard.door.Plan;
 import umbercard.door.Reading;
 import umbercard.kernel.Plugins;
 import umbercard.model.Study;
 import umbercard.model.Thumbnail;
 import umbercard.notan.Design;
 import umbercard.notan.Fold;
+import umbercard.picture.Picture;
 import umbercard.readings.Evaluation;
+import umbercard.readings.Wishes;
+import umbercard.store.Preferred;
 import umbercard.store.StudyFile;
 import umbercard.words.Message;
 import umbercard.words.Trouble;
@@ -59,8 +63,18 @@ record Opened(String name, Study study) {
         return Fold.of(thumbnail, study.ratio());
     }
 
-    /** What the readings find. The photograph is not decoded for them. */
-    Map<String, Finding> findings(Plugins<Reading> readings, Thumbnail thumbnail) {
-        return Evaluation.of(readings, study, thumbnail, design(thumbnail), Optional.empty(), () -> false);
+    /**
+     * What the readings find, as the painter and the study wish.
+     *
+     * @param reference the framed photograph, if it is at hand
+     */
+    Map<String, Finding> findings(Plugins<Reading> readings, Thumbnail thumbnail, Optional<Picture> reference) {
+        Plan plan = new Plan(study, thumbnail, design(thumbnail), reference, () -> false);
+        return Evaluation.of(readings, plan, wishes());
+    }
+
+    /** What the painter wishes of the readings, whatever the study. */
+    static Wishes wishes() {
+        return new Wishes(Preferred.limits(), Preferred.silenced());
     }
 }

@@ -45,8 +45,9 @@ final class ReadingsCommand implements Callable<Integer> {
         Opened opened = Opened.read(study);
         Thumbnail wanted = opened.thumbnail(thumbnail);
         Plugins<Reading> readings = Evaluation.find();
-        Map<String, Finding> findings = opened.findings(readings, wanted);
-        ReadingsReport report = new ReadingsReport(opened.study(), wanted, readings.on(), findings);
+        Map<String, Finding> findings =
+                opened.findings(readings, wanted, ReferencePhotograph.framed(opened.study(), wanted, study));
+        ReadingsReport report = new ReadingsReport(opened.study(), Opened.wishes(), wanted, readings.on(), findings);
         out.println(json ? ReadingsJson.of(report) : report.table());
         SwitchedOffWords.tell(readings.switchedOff(), err);
         return 0;

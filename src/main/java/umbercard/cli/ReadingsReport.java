@@ -3,7 +3,6 @@ package umbercard.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.MissingResourceException;
 import umbercard.color.ValueScale;
 import umbercard.door.Finding;
 import umbercard.door.Reading;
@@ -11,16 +10,19 @@ import umbercard.door.Rule;
 import umbercard.model.Study;
 import umbercard.model.Thumbnail;
 import umbercard.readings.Evaluation;
+import umbercard.readings.RuleWords;
+import umbercard.readings.Wishes;
 import umbercard.words.Words;
 
 /** The readings of one thumbnail, to be printed. */
-record ReadingsReport(Study study, Thumbnail thumbnail, List<Line> lines) {
+record ReadingsReport(Study study, Wishes wishes, Thumbnail thumbnail, List<Line> lines) {
 
     /** One reading. */
     record Line(Rule rule, Finding finding) {}
 
-    ReadingsReport(Study study, Thumbnail thumbnail, List<Reading> readings, Map<String, Finding> findings) {
-        this(study, thumbnail, lines(readings, findings));
+    ReadingsReport(
+            Study study, Wishes wishes, Thumbnail thumbnail, List<Reading> readings, Map<String, Finding> findings) {
+        this(study, wishes, thumbnail, lines(readings, findings));
     }
 
     private static List<Line> lines(List<Reading> readings, Map<String, Finding> findings) {
@@ -39,7 +41,7 @@ record ReadingsReport(Study study, Thumbnail thumbnail, List<Line> lines) {
         List<List<String>> rows = new ArrayList<>();
         for (Line line : lines) {
             rows.add(List.of(
-                    name(line.rule()),
+                    RuleWords.name(line.rule()),
                     Words.say("trade.verdict." + line.finding().verdict().key()),
                     Words.say(line.finding().sentence())));
         }
@@ -48,20 +50,8 @@ record ReadingsReport(Study study, Thumbnail thumbnail, List<Line> lines) {
         return String.join(System.lineSeparator(), table);
     }
 
-    private static String name(Rule rule) {
-        try {
-            return Words.say("readings." + rule.id() + ".name");
-        } catch (MissingResourceException notOurs) {
-            return rule.id();
-        }
-    }
-
     /** The rule with the limits in force; the id of one whose words are not here. */
     String ruleInWords(Rule rule, ValueScale numbering) {
-        try {
-            return Words.say(Evaluation.said(rule, study), numbering);
-        } catch (MissingResourceException notOurs) {
-            return rule.id();
-        }
+        return RuleWords.sentence(rule, Evaluation.limits(rule, study, wishes), numbering);
     }
 }

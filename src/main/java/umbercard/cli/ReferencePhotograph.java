@@ -5,6 +5,8 @@ import java.nio.file.Path;
 import java.util.Optional;
 import umbercard.model.Reference;
 import umbercard.model.Study;
+import umbercard.model.Thumbnail;
+import umbercard.photo.FramedReference;
 import umbercard.photo.PhotoReader;
 import umbercard.photo.Progress;
 import umbercard.picture.Picture;
@@ -27,5 +29,19 @@ final class ReferencePhotograph {
             err.println(Words.say("cli.first-pass.other-photograph", reference.file(), file.toString()));
         }
         return PhotoReader.read(reference.file(), bytes, Progress.NONE);
+    }
+
+    /** The part in a thumbnail's frame, small; empty, without a word, if there is no photograph or it cannot be read. */
+    static Optional<Picture> framed(Study study, Thumbnail thumbnail, Path file) {
+        if (study.reference().isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            String name = study.reference().get().file();
+            Picture photograph = PhotoReader.read(name, References.bytes(study, Optional.of(file)), Progress.NONE);
+            return new FramedReference().of(study, thumbnail, photograph);
+        } catch (Trouble notThere) {
+            return Optional.empty();
+        }
     }
 }

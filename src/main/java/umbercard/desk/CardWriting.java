@@ -17,10 +17,12 @@ import net.miginfocom.swing.MigLayout;
 import umbercard.cards.CardSizes;
 import umbercard.cards.Cards;
 import umbercard.cards.Faces;
+import umbercard.desk.ledger.PaintersWishes;
 import umbercard.desk.session.Session;
 import umbercard.desk.work.Background;
 import umbercard.door.Edit;
 import umbercard.door.Finding;
+import umbercard.door.Plan;
 import umbercard.door.Reading;
 import umbercard.kernel.Plugins;
 import umbercard.model.CardSettings;
@@ -29,6 +31,7 @@ import umbercard.model.Thumbnail;
 import umbercard.notan.Design;
 import umbercard.notan.Fold;
 import umbercard.readings.Evaluation;
+import umbercard.readings.Wishes;
 import umbercard.store.FolderShelf;
 import umbercard.words.Message;
 import umbercard.words.Trouble;
@@ -73,14 +76,15 @@ final class CardWriting {
 
     private void write(Path folder) {
         Study study = session.study();
+        Wishes wishes = PaintersWishes.now();
         background.run(
                 Message.of("desk.work.cards"),
                 task -> {
                     FolderShelf shelf = new FolderShelf(folder);
                     Thumbnail chosen = study.chosenThumbnail().orElseThrow();
                     Design design = Fold.of(chosen, study.ratio());
-                    Map<String, Finding> findings =
-                            Evaluation.of(readings, study, chosen, design, Optional.empty(), task::stopped);
+                    Plan plan = new Plan(study, chosen, design, Optional.empty(), task::stopped);
+                    Map<String, Finding> findings = Evaluation.of(readings, plan, wishes);
                     return cards.write(
                             cards.lay(
                                     study,

@@ -2,10 +2,9 @@ package umbercard.readings;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
-import java.util.function.BooleanSupplier;
 import umbercard.door.Finding;
 import umbercard.door.Limits;
 import umbercard.door.Plan;
@@ -14,10 +13,6 @@ import umbercard.door.Reading;
 import umbercard.door.Rule;
 import umbercard.kernel.Plugins;
 import umbercard.model.Study;
-import umbercard.model.Thumbnail;
-import umbercard.notan.Design;
-import umbercard.picture.Picture;
-import umbercard.words.Message;
 
 /** Takes all the readings of a thumbnail. The desk and the command line share it. */
 public final class Evaluation {
@@ -29,44 +24,40 @@ public final class Evaluation {
     }
 
     /**
-     * What each reading finds, by its id, in the order of {@code readings}. Left out are those that the study silences and
-     * those that fail, which are switched off. Once nobody waits any more, what was found so far is returned.
-     *
-     * @param design what {@code thumbnail} comes to
-     * @param reference the framed photograph, if it is at hand
+     * What each reading finds, by its id, in the order of {@code readings}. Left out are those that the study or the painter
+     * silences and those that fail, which are switched off. Once nobody waits any more, what was found so far is returned.
      */
-    public static Map<String, Finding> of(
-            Plugins<Reading> readings,
-            Study study,
-            Thumbnail thumbnail,
-            Design design,
-            Optional<Picture> reference,
-            BooleanSupplier stopped) {
-        Plan plan = new Plan(study, thumbnail, design, reference, stopped);
+    public static Map<String, Finding> of(Plugins<Reading> readings, Plan plan, Wishes wishes) {
         Map<String, Finding> findings = new LinkedHashMap<>();
-        for (Reading reading : readings.on()) {
-            if (stopped.getAsBoolean()) {
+        for (Reading reading : heard(readings, plan.study(), wishes)) {
+            if (plan.stopped().getAsBoolean()) {
                 break;
             }
-            readings.ask(reading, Reading::id)
-                    .filter(id -> !study.silenced().contains(id))
-                    .ifPresent(id -> readings.ask(reading, r -> r.read(plan, limits(r.rule(), study)))
-                            .ifPresent(finding -> findings.put(id, finding)));
+            one(readings, reading, plan, wishes).ifPresent(finding -> findings.put(reading.id(), finding));
         }
         return Collections.unmodifiableMap(findings);
     }
 
-    /** The thresholds in force for a rule in a study. */
-    public static Limits limits(Rule rule, Study study) {
-        return Limits.of(rule, study.limits().getOrDefault(rule.id(), Map.of()));
+    /** The readings that neither the study nor the painter silences, in their order; one that fails is switched off. */
+    public static List<Reading> heard(Plugins<Reading> readings, Study study, Wishes wishes) {
+        return readings.on().stream()
+                .filter(reading -> readings.ask(reading, Reading::id)
+                        .filter(id -> !study.silenced().contains(id)
+                                && !wishes.silenced().contains(id))
+                        .isPresent())
+                .toList();
+    }
+
+    /** What one reading finds, silenced or not; empty if it fails, which switches it off. */
+    public static Optional<Finding> one(Plugins<Reading> readings, Reading reading, Plan plan, Wishes wishes) {
+        return readings.ask(reading, r -> r.read(plan, limits(r.rule(), plan.study(), wishes)));
     }
 
     /**
-     * The rule as a sentence, {@code readings.<id>.rule}, with the thresholds in force: its arguments are their values in the
-     * order of the limits' names.
+     * The thresholds in force for a rule: its defaults, under the painter's, under the study's. A value that the rule does not
+     * allow leaves the one below in force.
      */
-    public static Message said(Rule rule, Study study) {
-        Object[] values = new TreeMap<>(limits(rule, study).values()).values().toArray();
-        return Message.of("readings." + rule.id() + ".rule", values);
+    public static Limits limits(Rule rule, Study study, Wishes wishes) {
+        return Limits.of(wishes.in(rule), study.limits().getOrDefault(rule.id(), Map.of()));
     }
 }

@@ -5,22 +5,29 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import umbercard.geometry.Outline;
+import umbercard.model.Frame;
 import umbercard.model.Level;
 import umbercard.model.Mark;
+import umbercard.model.Reference;
 import umbercard.model.Study;
 import umbercard.model.Surface;
 import umbercard.model.Surface.Unit;
 import umbercard.model.Thumbnail;
 import umbercard.model.edit.Edits;
+import umbercard.photo.Photographs;
+import umbercard.picture.Picture;
+import umbercard.store.Preferred;
 import umbercard.store.StudyFile;
 
 class ReadingsCommandTest {
@@ -142,5 +149,53 @@ class ReadingsCommandTest {
                 .contains("horizon-height")
                 .doesNotContain("dark-share");
         assertThat(Calls.run("readings", file).out()).doesNotContain("Dark share");
+    }
+
+    @Test
+    void whatThePainterSilencesIsLeftOutAndRulesShowThePaintersLimits() throws IOException {
+        try {
+            Preferred.keepSilenced(Set.of("horizon-height"));
+            Preferred.keepLimits(Map.of("dark-share", Map.of("even", 0.01)));
+            JsonNode json = json();
+            assertThat(json.get("readings").findValuesAsText("id"))
+                    .contains("dark-share")
+                    .doesNotContain("horizon-height");
+            JsonNode dark = reading(json, "dark-share");
+            assertThat(dark.get("verdict").asText()).isEqualTo("holds");
+            assertThat(dark.get("rule").asText()).startsWith("Look again within 0.01 of one half");
+
+            StudyFile.write(study.withLimits(Map.of("dark-share", Map.of("even", 0.03))), file);
+            JsonNode own = reading(json(), "dark-share");
+            assertThat(own.get("verdict").asText()).isEqualTo("look-again");
+            assertThat(own.get("rule").asText()).startsWith("Look again within 0.03 of one half");
+        } finally {
+            Preferred.keepSilenced(Set.of());
+            Preferred.keepLimits(Map.of());
+        }
+    }
+
+    /** Upper 48 % of the photograph light, the rest dark, as the first thumbnail is. */
+    private Study beside(String photograph) {
+        return study.withReference(Optional.of(Reference.to(photograph, "", Frame.largest(4.0 / 3, study.ratio()))));
+    }
+
+    @Test
+    void thePhotographIsReadWhereItIsThere() throws IOException {
+        Picture banded = Photographs.picture(400, 300, (x, y) -> y < 144 ? 0xd0d0d0 : 0x303030);
+        Files.write(folder.resolve("hill.jpg"), Photographs.jpeg(banded));
+        StudyFile.write(beside("hill.jpg"), file);
+        JsonNode agreement = reading(json(), "reference-agreement");
+        assertThat(agreement.get("verdict").asText()).isEqualTo("figure-only");
+        assertThat(agreement.at("/figures/0/value").asDouble()).isGreaterThan(0.99);
+    }
+
+    @Test
+    void aPhotographThatIsNotThereOrNoneIsPassedOverWithoutAWord() throws IOException {
+        Files.writeString(folder.resolve("broken.jpg"), "no photograph");
+        for (String photograph : List.of("gone.jpg", "broken.jpg")) {
+            StudyFile.write(beside(photograph), file);
+            assertThat(reading(json(), "reference-agreement").get("verdict").asText())
+                    .isEqualTo("not-set");
+        }
     }
 }

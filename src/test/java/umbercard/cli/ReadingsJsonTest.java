@@ -18,6 +18,7 @@ import umbercard.door.Rule;
 import umbercard.geometry.Point;
 import umbercard.geometry.Region;
 import umbercard.model.Study;
+import umbercard.readings.Wishes;
 import umbercard.words.Message;
 import umbercard.words.Words;
 
@@ -33,7 +34,8 @@ class ReadingsJsonTest {
     private static ReadingsReport report(Message sentence, Place... places) {
         Study study = Studies.kilnHill();
         Finding finding = new Finding(Verdict.FIGURE_ONLY, List.of(), sentence, List.of(places));
-        return new ReadingsReport(study, study.thumbnails().get(0), List.of(new ReadingsReport.Line(FOREIGN, finding)));
+        return new ReadingsReport(
+                study, Wishes.NONE, study.thumbnails().get(0), List.of(new ReadingsReport.Line(FOREIGN, finding)));
     }
 
     private static JsonNode place(Place place) throws IOException {

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Supplier;
 import org.junit.jupiter.api.Test;
+import umbercard.color.ValueScale;
 import umbercard.door.Finding;
 import umbercard.door.Finding.Verdict;
 import umbercard.door.Limit;
@@ -42,7 +43,7 @@ class EvaluationTest {
     }
 
     private static Map<String, Finding> take(Plugins<Reading> readings, Study study) {
-        return Evaluation.of(readings, study, Plans.dark(0.3), design(), Optional.empty(), () -> false);
+        return Evaluation.of(readings, Plans.plan(study, Plans.dark(0.3)), Wishes.NONE);
     }
 
     private static Design design() {
@@ -88,25 +89,65 @@ class EvaluationTest {
                 }),
                 reading("second", () -> FOUND)));
         Map<String, Finding> findings = Evaluation.of(
-                readings, Plans.study(), Plans.dark(0.3), design(), Optional.empty(), () -> asked.get() > 0);
+                readings,
+                new Plan(Plans.study(), Plans.dark(0.3), design(), Optional.empty(), () -> asked.get() > 0),
+                Wishes.NONE);
         assertThat(findings).containsOnlyKeys("first");
     }
 
     @Test
     void aStudysLimitsLieOverTheDefaults() {
         Rule rule = reading("limited", () -> FOUND).rule();
-        assertThat(Evaluation.limits(rule, Plans.study()).get("one")).isEqualTo(1);
+        assertThat(Evaluation.limits(rule, Plans.study(), Wishes.NONE).get("one"))
+                .isEqualTo(1);
         Study own = Plans.study().withLimits(Map.of("limited", Map.of("one", 3.0), "other", Map.of("one", 4.0)));
-        assertThat(Evaluation.limits(rule, own).get("one")).isEqualTo(3);
+        assertThat(Evaluation.limits(rule, own, Wishes.NONE).get("one")).isEqualTo(3);
         Study beyond = Plans.study().withLimits(Map.of("limited", Map.of("one", 10.0)));
-        assertThat(Evaluation.limits(rule, beyond).get("one")).isEqualTo(1);
+        assertThat(Evaluation.limits(rule, beyond, Wishes.NONE).get("one")).isEqualTo(1);
+    }
+
+    @Test
+    void thePaintersLimitsLieOverTheDefaultsAndUnderTheStudys() {
+        Rule rule = reading("limited", () -> FOUND).rule();
+        Wishes painter = new Wishes(Map.of("limited", Map.of("one", 5.0, "two", 6.0)), Set.of());
+        assertThat(Evaluation.limits(rule, Plans.study(), painter).values()).isEqualTo(Map.of("one", 5.0));
+        Study own = Plans.study().withLimits(Map.of("limited", Map.of("one", 3.0)));
+        assertThat(Evaluation.limits(rule, own, painter).get("one")).isEqualTo(3);
+        Study beyond = Plans.study().withLimits(Map.of("limited", Map.of("one", 10.0)));
+        assertThat(Evaluation.limits(rule, beyond, painter).get("one"))
+                .as("a value the rule does not allow leaves the painter's")
+                .isEqualTo(5);
+        Wishes absurd = new Wishes(Map.of("limited", Map.of("one", -1.0)), Set.of());
+        assertThat(Evaluation.limits(rule, Plans.study(), absurd).get("one")).isEqualTo(1);
+    }
+
+    @Test
+    void thePaintersLimitsDecideTheVerdict() {
+        Wishes lenient = new Wishes(Map.of("dark-share", Map.of("even", 0.0)), Set.of());
+        Plan even = Plans.plan(Plans.study(), Plans.dark(0.52));
+        assertThat(Evaluation.of(Evaluation.find(), even, Wishes.NONE).get("dark-share"))
+                .extracting(Finding::verdict)
+                .isEqualTo(Verdict.LOOK_AGAIN);
+        assertThat(Evaluation.of(Evaluation.find(), even, lenient).get("dark-share"))
+                .extracting(Finding::verdict)
+                .isEqualTo(Verdict.HOLDS);
+    }
+
+    @Test
+    void whatThePainterSilencesIsLeftOutToo() {
+        Wishes quiet = new Wishes(Map.of(), Set.of("horizon-height"));
+        Study study = Plans.study().withSilenced(Set.of("dark-share"));
+        assertThat(Evaluation.of(Evaluation.find(), Plans.plan(study, Plans.dark(0.3)), quiet))
+                .doesNotContainKeys("dark-share", "horizon-height")
+                .containsKey("balance");
     }
 
     @Test
     void theRuleIsSaidWithTheLimitsInForce() {
+        Study own = Plans.study().withLimits(Map.of("dark-share", Map.of("even", 0.08)));
         List<String> rules = Evaluation.find().on().stream()
-                .map(reading -> Words.say(Evaluation.said(
-                        reading.rule(), Plans.study().withLimits(Map.of("dark-share", Map.of("even", 0.08))))))
+                .map(reading -> RuleWords.sentence(
+                        reading.rule(), Evaluation.limits(reading.rule(), own, Wishes.NONE), ValueScale.MUNSELL))
                 .toList();
         assertThat(rules)
                 .contains(

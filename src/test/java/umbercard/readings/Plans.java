@@ -51,7 +51,7 @@ public final class Plans {
     }
 
     public static Finding read(Reading reading, Study study, Thumbnail thumbnail) {
-        return reading.read(plan(study, thumbnail), Evaluation.limits(reading.rule(), study));
+        return reading.read(plan(study, thumbnail), Evaluation.limits(reading.rule(), study, Wishes.NONE));
     }
 
     public static Finding read(Reading reading, Thumbnail thumbnail) {

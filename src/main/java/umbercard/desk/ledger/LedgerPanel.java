@@ -8,10 +8,12 @@ import java.awt.EventQueue;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.geom.RoundRectangle2D;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import javax.swing.JLabel;
@@ -26,19 +28,15 @@ import umbercard.door.Reading;
 import umbercard.geometry.Eye;
 import umbercard.kernel.Latest;
 import umbercard.kernel.Plugins;
-import umbercard.model.Study;
-import umbercard.model.Thumbnail;
-import umbercard.notan.Design;
-import umbercard.notan.FoldCache;
 import umbercard.notan.HatchFold;
-import umbercard.readings.Evaluation;
+import umbercard.readings.Wishes;
 import umbercard.words.Words;
 
 /**
  * The readings of the thumbnail on the card, live while the hand draws: the dark share at once, from a fold on hatch
- * lines, the others as soon as the precise fold is there; where that takes longer than a frame, when the hand rests, so
- * that it takes no time from what follows the hand. All are worked out in the background; until new figures are there the
- * last ones stay, dimmed if it takes long. Event thread only.
+ * lines, the others as soon as the precise fold is there; what takes longer than a frame, when the hand rests, so that it
+ * takes no time from what follows the hand. All are worked out in the background and shown as they come; until new figures
+ * are there the last ones stay, dimmed if it takes long. Event thread only.
  */
 public final class LedgerPanel extends JPanel {
     private static final String FIGURES = "figures";
@@ -53,19 +51,20 @@ public final class LedgerPanel extends JPanel {
     /** How long nothing changes before the hand is taken to rest, in milliseconds. */
     private static final int REST = 100;
 
-    private record Question(Study study, Thumbnail thumbnail) {}
+    /** @param resting whether the hand rests, so that there is time for what takes long */
+    private record Asked(Question question, boolean resting) {}
 
     private final transient Session session;
     private final transient Plugins<Reading> readings;
     private final transient Latest<Question, Glanced> glances;
-    private final transient Latest<Question, Measured> worker;
+    private final transient Latest<Asked, Measured> worker;
     /** Used on the first worker's thread only. */
     private final transient HatchFold hatched = new HatchFold(Eye.DEFAULT);
     /** Used on the second worker's thread only. */
-    private final transient FoldCache folds = new FoldCache();
+    private final transient Measuring measuring;
 
     private final Timer dimming = new Timer(PATIENCE, event -> dim());
-    private final Timer resting = new Timer(REST, event -> measure());
+    private final Timer resting = new Timer(REST, event -> measure(true));
     private final CardLayout pages = new CardLayout();
     private final ShareRule share = new ShareRule();
     private final HeightRule height = new HeightRule();
@@ -73,6 +72,9 @@ public final class LedgerPanel extends JPanel {
     private transient Optional<Question> asked = Optional.empty();
     private transient Optional<Glanced> glanced = Optional.empty();
     private transient Optional<Measured> measured = Optional.empty();
+    private transient Map<String, Finding> findings = Map.of();
+    private transient Wishes wishes = PaintersWishes.now();
+    private final transient AllReadings all;
 
     /**
      * The ledger of the session's thumbnail.
@@ -83,9 +85,15 @@ public final class LedgerPanel extends JPanel {
     public LedgerPanel(Session session, Plugins<Reading> readings, Consumer<List<Place>> looked) {
         this.session = session;
         this.readings = readings;
-        this.list = new ReadingList(looked);
+        this.measuring = new Measuring(readings, now -> EventQueue.invokeLater(() -> show(now)));
+        this.all = new AllReadings(this, readings, new LimitChanges(session, this::wish), looked);
+        this.list = new ReadingList(looked, this::openAll);
         this.glances = new Latest<>("dark share", this::glance, this::show, EventQueue::invokeLater);
-        this.worker = new Latest<>("readings", this::measure, this::show, EventQueue::invokeLater);
+        this.worker = new Latest<>(
+                "readings",
+                (asking, stopped) -> measuring.answer(asking.question(), asking.resting(), stopped),
+                this::show,
+                EventQueue::invokeLater);
         setLayout(pages);
         setOpaque(false);
         setName("ledger");
@@ -100,8 +108,8 @@ public final class LedgerPanel extends JPanel {
     }
 
     private JPanel figures() {
-        JPanel page = new JPanel(
-                new MigLayout("insets 15 18 15 18, gap 28", "[200:540:540,fill]24[92!]14[grow,fill]", "[82:82:,fill]"));
+        JPanel page = new JPanel(new MigLayout(
+                "insets 12 18 10 18, gap 28", "[200:540:540,fill]24[92!]14[grow,fill]", "[82:82:,grow,fill]"));
         page.setOpaque(false);
         page.add(share);
         page.add(height);
@@ -117,26 +125,57 @@ public final class LedgerPanel extends JPanel {
 
     private void changed(Session.Change change) {
         switch (change) {
-            case STUDY, PREVIEW, SHOWN -> follow();
-            case WORDS -> list.sayAnew();
-            case PHOTOGRAPH, FILE -> {}
+            case PREVIEW, SHOWN, PHOTOGRAPH -> follow();
+            case STUDY -> {
+                follow();
+                tell();
+            }
+            case WORDS -> {
+                list.sayAnew();
+                tell();
+            }
+            case FILE -> {}
         }
     }
 
+    /** Takes the readings as the painter wishes them from now on. */
+    private void wish() {
+        wishes = PaintersWishes.now();
+        follow();
+        tell();
+    }
+
+    private void openAll() {
+        all.open();
+        tell();
+    }
+
+    private void tell() {
+        all.show(wishes, findings);
+    }
+
     private void follow() {
-        Optional<Question> now = session.thumbnail().map(thumbnail -> new Question(session.seen(), thumbnail));
+        Optional<Question> now = session.thumbnail()
+                .map(thumbnail -> new Question(session.seen(), thumbnail, wishes, session.photograph()));
         pages.show(this, now.isPresent() ? FIGURES : EMPTY);
         if (now.equals(asked)) {
             return;
         }
         asked = now;
+        if (now.isEmpty()) {
+            findings = Map.of();
+            tell();
+        }
         now.ifPresent(question -> {
             glances.ask(question);
             resting.stop();
-            if (measured.filter(last -> last.milliseconds() > FRAME).isPresent()) {
+            boolean slow = measured.filter(Measured::slow).isPresent();
+            boolean late = measured.filter(last -> last.quick() > FRAME).isPresent();
+            if (slow || late) {
                 resting.restart();
-            } else {
-                measure();
+            }
+            if (!late) {
+                measure(!slow);
             }
             if (!dimming.isRunning()) {
                 dimming.start();
@@ -144,22 +183,14 @@ public final class LedgerPanel extends JPanel {
         });
     }
 
-    private void measure() {
-        asked.ifPresent(worker::ask);
+    private void measure(boolean everything) {
+        asked.ifPresent(question -> worker.ask(new Asked(question, everything)));
     }
 
     private Glanced glance(Question question, BooleanSupplier stopped) {
         return new Glanced(
                 question.thumbnail(),
                 hatched.of(question.thumbnail(), question.study().ratio()).darkShare());
-    }
-
-    private Measured measure(Question question, BooleanSupplier stopped) {
-        long start = System.nanoTime();
-        Design design = folds.of(question.thumbnail(), question.study().ratio());
-        Map<String, Finding> findings =
-                Evaluation.of(readings, question.study(), question.thumbnail(), design, Optional.empty(), stopped);
-        return new Measured(question.thumbnail(), findings, (System.nanoTime() - start) / 1_000_000);
     }
 
     private void show(Glanced now) {
@@ -169,31 +200,49 @@ public final class LedgerPanel extends JPanel {
         settle();
     }
 
+    /** Shows what is found; what is still to come stays as it was last. */
     private void show(Measured now) {
         measured = Optional.of(now);
-        list.show(now.findings());
-        list.old(false);
+        Map<String, Finding> merged = new LinkedHashMap<>();
+        for (Reading reading : readings.on()) {
+            String id = reading.id();
+            Optional.ofNullable(now.findings().get(id))
+                    .or(() -> Optional.ofNullable(findings.get(id))
+                            .filter(last -> now.waiting().contains(id)))
+                    .ifPresent(finding -> merged.put(id, finding));
+        }
+        findings = merged;
+        list.show(merged);
+        list.keepOld(now.waiting());
+        tell();
         settle();
     }
 
     /** Waits on for figures that are not there yet. */
     private void settle() {
         dimming.stop();
-        if (isOld(glanced.map(Glanced::thumbnail)) || isOld(measured.map(Measured::thumbnail))) {
+        if (isGlanceOld() || !waiting().isEmpty()) {
             dimming.start();
         }
     }
 
-    private boolean isOld(Optional<Thumbnail> answered) {
-        return !answered.equals(asked.map(Question::thumbnail));
+    private boolean isGlanceOld() {
+        return !glanced.map(Glanced::thumbnail).equals(asked.map(Question::thumbnail));
+    }
+
+    /** The readings whose figures are not those of what lies on the card now. */
+    private Set<String> waiting() {
+        return measured.filter(last -> asked.filter(last.question()::equals).isPresent())
+                .map(Measured::waiting)
+                .orElse(findings.keySet());
     }
 
     private void dim() {
-        if (isOld(glanced.map(Glanced::thumbnail))) {
+        if (isGlanceOld()) {
             share.show(glanced.map(Glanced::dark).map(OptionalDouble::of).orElse(OptionalDouble.empty()), true);
             height.show(glanced.map(Glanced::thumbnail), true);
         }
-        list.old(isOld(measured.map(Measured::thumbnail)));
+        list.old(waiting());
     }
 
     @Override

@@ -7,37 +7,38 @@ import java.awt.Color;
 import java.awt.FontMetrics;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
-import java.awt.geom.Ellipse2D;
-import java.awt.geom.Line2D;
-import java.awt.geom.Path2D;
 import java.awt.geom.RoundRectangle2D;
 import java.util.List;
+import java.util.Optional;
 import umbercard.desk.theme.Drawn;
 import umbercard.desk.theme.Theme;
 import umbercard.door.Finding;
 import umbercard.words.Words;
 
-/**
- * One reading: its verdict as a shape and a word, and its sentence. A diamond stands for <i>look again</i>, a dot for
- * <i>holds</i>, a ring for a figure, a dash for the others.
- */
+/** One reading: its verdict as a shape and a word, and its sentence. */
 final class ReadingLine extends Drawn {
     private static final int PAD = 4;
     private static final int PAD_ABOVE = 2;
     private static final int SHAPE = 18;
     private static final int VERDICT = 80;
 
+    private final String id;
     private final transient Finding finding;
     private final String verdict;
     private final String sentence;
     private boolean old;
 
     ReadingLine(String id, Finding finding) {
+        this.id = id;
         this.finding = finding;
         this.verdict = Words.say("trade.verdict." + finding.verdict().key());
         this.sentence = Words.say(finding.sentence());
         setName("ledger.reading." + id);
         setFocusable(true);
+    }
+
+    String id() {
+        return id;
     }
 
     Finding finding() {
@@ -85,7 +86,7 @@ final class ReadingLine extends Drawn {
         Color tint = Theme.color(again ? "Umbercard.umberOnSheet" : "Umbercard.onSheetSoft");
         smooth.setColor(tint);
         float middle = baseline - metrics.getAscent() * .36f;
-        paintShape(smooth, UIScale.scale(PAD + 5f), middle);
+        VerdictShape.paint(smooth, Optional.of(finding.verdict()), UIScale.scale(PAD + 5f), middle);
         smooth.setFont(Theme.font(again ? "semibold.font" : "defaultFont"));
         int x = UIScale.scale(PAD + SHAPE);
         FlatUIUtils.drawString(this, smooth, verdict, x, baseline);
@@ -97,30 +98,5 @@ final class ReadingLine extends Drawn {
             baseline += lineHeight();
         }
         smooth.dispose();
-    }
-
-    private void paintShape(Graphics2D g, float x, float y) {
-        float half = UIScale.scale(3.5f);
-        switch (finding.verdict()) {
-            case LOOK_AGAIN -> {
-                float wide = UIScale.scale(5f);
-                Path2D diamond = new Path2D.Float();
-                diamond.moveTo(x, y - wide);
-                diamond.lineTo(x + wide, y);
-                diamond.lineTo(x, y + wide);
-                diamond.lineTo(x - wide, y);
-                diamond.closePath();
-                g.fill(diamond);
-            }
-            case HOLDS -> g.fill(new Ellipse2D.Float(x - half, y - half, 2 * half, 2 * half));
-            case FIGURE_ONLY -> {
-                g.setStroke(new BasicStroke(UIScale.scale(1.5f)));
-                g.draw(new Ellipse2D.Float(x - half, y - half, 2 * half, 2 * half));
-            }
-            case NOT_SET, DOES_NOT_APPLY -> {
-                g.setStroke(new BasicStroke(UIScale.scale(1.5f)));
-                g.draw(new Line2D.Float(x - half, y, x + half, y));
-            }
-        }
     }
 }

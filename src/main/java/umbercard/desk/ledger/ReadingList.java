@@ -7,38 +7,54 @@ import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
-import javax.swing.JLabel;
+import java.util.stream.Stream;
 import javax.swing.JPanel;
+import umbercard.desk.theme.WordButton;
 import umbercard.door.Finding;
 import umbercard.door.Finding.Verdict;
 import umbercard.door.Place;
 import umbercard.words.Words;
 
-/** The readings as sentences, what is to be looked at again first; what finds no room is counted in a last line. */
+/**
+ * The three most telling readings as sentences: what is to be looked at again before what holds and bare figures, these before
+ * what does not apply or is not set, and each of them by the ranks of the readings. The rest, and what finds no room, is
+ * counted in a last line, which opens them all when it is pressed.
+ */
 final class ReadingList extends JPanel {
+    private static final int MOST = 3;
+
     private final transient Consumer<List<Place>> looked;
-    private final JLabel more = new JLabel();
+    private final WordButton more;
     private transient List<ReadingLine> lines = List.of();
     private transient Map<String, Finding> shown = Map.of();
+    private transient Set<String> old = Set.of();
 
-    /** An empty list; {@code looked} is told the places of the reading under the pointer or the focus, or none. */
-    ReadingList(Consumer<List<Place>> looked) {
+    /**
+     * An empty list.
+     *
+     * @param looked told the places of the reading under the pointer or the focus, or none
+     * @param openAll opens all readings
+     */
+    ReadingList(Consumer<List<Place>> looked, Runnable openAll) {
         super(null);
         this.looked = looked;
         setOpaque(false);
         setName("ledger.readings");
-        more.setName("ledger.more");
-        more.putClientProperty(FlatClientProperties.STYLE, "foreground: $Umbercard.onSheetSoft; font: -1");
+        more = WordButton.onDesk("ledger.more", "", Words.say("ledger.all.description"), openAll);
+        more.putClientProperty(
+                FlatClientProperties.STYLE,
+                "foreground: $Umbercard.onSheetSoft; font: -1; margin: 0,4,0,4; horizontalAlignment: 10");
+        add(more);
     }
 
-    /** Shows the findings, by the id of their reading. */
+    /** Shows the findings, by the id of their reading, in the order of their ranks. */
     void show(Map<String, Finding> findings) {
         if (!findings.equals(shown)) {
             put(findings);
@@ -60,13 +76,22 @@ final class ReadingList extends JPanel {
         removeAll();
         lines = findings.entrySet().stream()
                 .map(entry -> line(entry.getKey(), entry.getValue()))
-                .sorted(Comparator.comparing(line -> line.finding().verdict() != Verdict.LOOK_AGAIN))
+                .sorted(Comparator.comparingInt(line -> turn(line.finding().verdict())))
                 .toList();
         lines.forEach(this::add);
         add(more);
+        old(old);
         revalidate();
         repaint();
         lines.stream().filter(line -> line.getName().equals(focused)).forEach(ReadingLine::requestFocusInWindow);
+    }
+
+    private static int turn(Verdict verdict) {
+        return switch (verdict) {
+            case LOOK_AGAIN -> 0;
+            case HOLDS, FIGURE_ONLY -> 1;
+            case DOES_NOT_APPLY, NOT_SET -> 2;
+        };
     }
 
     private ReadingLine line(String id, Finding finding) {
@@ -98,9 +123,15 @@ final class ReadingList extends JPanel {
         return line;
     }
 
-    /** Dims what is said, or not. */
-    void old(boolean isOld) {
-        lines.forEach(line -> line.old(isOld));
+    /** Dims the readings of these ids, and no others. */
+    void old(Set<String> ids) {
+        old = ids;
+        lines.forEach(line -> line.old(ids.contains(line.id())));
+    }
+
+    /** Dims no longer what is dimmed but not among these. */
+    void keepOld(Set<String> ids) {
+        old(old.stream().filter(ids::contains).collect(Collectors.toSet()));
     }
 
     @Override
@@ -110,33 +141,32 @@ final class ReadingList extends JPanel {
 
     @Override
     public void doLayout() {
-        List<ReadingLine> rest = new ArrayList<>(lines);
-        int lastLine = more.getFontMetrics(more.getFont()).getHeight();
+        int lastLine = more.getPreferredSize().height;
         int y = 0;
-        for (ReadingLine line : lines) {
+        int count = 0;
+        for (ReadingLine line : lines.subList(0, Math.min(MOST, lines.size()))) {
             int height = line.heightFor(getWidth());
-            int kept = rest.size() > 1 ? lastLine : 0;
-            if (y + height + kept > getHeight()) {
+            if (y + height + lastLine > getHeight()) {
                 break;
             }
             line.setBounds(0, y, getWidth(), height);
-            line.setVisible(true);
             y += height;
-            rest.remove(line);
+            count++;
         }
+        List<ReadingLine> rest = lines.subList(count, lines.size());
+        lines.subList(0, count).forEach(line -> line.setVisible(true));
         rest.forEach(line -> line.setVisible(false));
-        more.setText(counted(rest));
-        boolean room = !rest.isEmpty() && y + lastLine <= getHeight();
-        more.setVisible(room);
-        more.setBounds(UIScale.scale(22), y, getWidth() - UIScale.scale(22), lastLine);
+        more.setText(
+                Stream.concat(Stream.of(Words.say("ledger.all")), counted(rest)).collect(Collectors.joining(" · ")));
+        int indent = UIScale.scale(18);
+        more.setBounds(indent, y, Math.min(getWidth() - indent, more.getPreferredSize().width), lastLine);
     }
 
-    private static String counted(List<ReadingLine> rest) {
+    private static Stream<String> counted(List<ReadingLine> rest) {
         Map<Verdict, Long> counts = rest.stream()
                 .collect(Collectors.groupingBy(
                         line -> line.finding().verdict(), () -> new EnumMap<>(Verdict.class), Collectors.counting()));
         return counts.entrySet().stream()
-                .map(entry -> Words.say("ledger.more." + entry.getKey().key(), entry.getValue()))
-                .collect(Collectors.joining(" · "));
+                .map(entry -> Words.say("ledger.more." + entry.getKey().key(), entry.getValue()));
     }
 }

@@ -180,13 +180,19 @@ class LedgerPanelIT extends OnDesk {
                 told("d", 4, Finding.Verdict.HOLDS),
                 told("e", 5, Finding.Verdict.NOT_SET),
                 told("f", 6, Finding.Verdict.DOES_NOT_APPLY)))));
-        until("they are read", () -> says("f", "does not apply"));
+        until(
+                "they are read",
+                () -> says("f", "does not apply")
+                        && !window().button("ledger.more").text().contains("figure"));
         robot().waitForIdle();
         shots("folded");
         assertThat(ask(() -> named("ledger.reading.b").getY())).isZero();
         assertThat(ask(() -> named("ledger.reading.a").getY())).isPositive();
         assertThat(ask(() -> named("ledger.reading.f").isVisible())).isFalse();
-        assertThat(window().label("ledger.more").text()).isEqualTo("1 more holds · 1 does not apply · 1 not set");
+        assertThat(ask(() -> named("ledger.reading.c").isVisible())).as("three").isTrue();
+        assertThat(ask(() -> named("ledger.reading.d").isVisible())).isFalse();
+        assertThat(window().button("ledger.more").text())
+                .isEqualTo("All readings · 1 more holds · 1 does not apply · 1 not set");
     }
 
     @Test
