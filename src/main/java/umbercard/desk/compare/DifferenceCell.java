@@ -1,6 +1,9 @@
 package umbercard.desk.compare;
 
 import java.awt.Component;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.swing.JTable;
 import javax.swing.table.DefaultTableCellRenderer;
 import umbercard.desk.theme.Theme;
@@ -14,13 +17,27 @@ final class DifferenceCell extends DefaultTableCellRenderer {
             JTable table, Object value, boolean selected, boolean focused, int row, int column) {
         super.getTableCellRendererComponent(table, "", selected, focused, row, column);
         if (value instanceof Difference difference) {
-            setText(Words.say(difference.said()));
-            setToolTipText(getText());
+            String said = Words.say(difference.said());
+            setText(isLong(difference) ? lines(difference) : said);
+            setToolTipText(said);
+            getAccessibleContext().setAccessibleName(said);
             setFont(Theme.font(difference.isAny() ? "semibold.font" : "defaultFont"));
         } else {
             setText("");
             setToolTipText(null);
         }
         return this;
+    }
+
+    /** Whether it takes two lines. */
+    static boolean isLong(Difference difference) {
+        return difference.verdicts().isPresent() && difference.figures().isPresent();
+    }
+
+    private static String lines(Difference difference) {
+        return Stream.of(difference.verdicts(), difference.figures())
+                .flatMap(Optional::stream)
+                .map(Words::say)
+                .collect(Collectors.joining(";<br>", "<html>", "</html>"));
     }
 }

@@ -17,7 +17,9 @@ import umbercard.words.Words;
 
 /** Two thumbnails, one at each side, and between them what the readings find in both and how that differs. */
 final class PairPage extends JPanel {
-    private static final int SIDE = 200;
+    private static final int SIDE = 184;
+    private static final int LINE = 24;
+    private static final int TWO_LINES = 40;
 
     private final PairModel rows;
     private final JTable table;
@@ -55,7 +57,7 @@ final class PairPage extends JPanel {
     }
 
     PairPage(List<Thumbnail> all, Thumbnail first, Thumbnail second, double ratio, Measuring measuring) {
-        super(new MigLayout("insets 0, fill, gapx 14", "[200!, fill][grow, fill][200!, fill]", "[grow, fill]8[]"));
+        super(new MigLayout("insets 0, fill, gapx 14", "[184!, fill][grow, fill][184!, fill]", "[grow, fill]8[]"));
         rows = new PairModel(measuring, first, second);
         table = new JTable(rows);
         here = new Side("here", all, first, ratio);
@@ -79,13 +81,13 @@ final class PairPage extends JPanel {
         table.setName("compare.pairs");
         table.getAccessibleContext().setAccessibleName(Words.say("compare.pair.name"));
         table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
-        table.setRowHeight(UIScale.scale(24));
+        table.setRowHeight(UIScale.scale(LINE));
         table.getTableHeader().setReorderingAllowed(false);
         TableColumnModel columns = table.getColumnModel();
         columns.getColumn(PairModel.HERE).setCellRenderer(new FindingCell(CompareWords::both));
         columns.getColumn(PairModel.THERE).setCellRenderer(new FindingCell(CompareWords::both));
         columns.getColumn(PairModel.DIFFERENCE).setCellRenderer(new DifferenceCell());
-        int[] widths = {150, 130, 270, 130};
+        int[] widths = {176, 150, 230, 150};
         for (int column = 0; column < widths.length; column++) {
             columns.getColumn(column).setPreferredWidth(UIScale.scale(widths[column]));
         }
@@ -115,6 +117,10 @@ final class PairPage extends JPanel {
     /** Shows findings that have come in. */
     void changed() {
         rows.changed();
+        for (int row = 0; row < rows.getRowCount(); row++) {
+            boolean isLong = rows.difference(row).filter(DifferenceCell::isLong).isPresent();
+            table.setRowHeight(row, UIScale.scale(isLong ? TWO_LINES : LINE));
+        }
         counted.setText(rows.counted());
         showSentences();
     }

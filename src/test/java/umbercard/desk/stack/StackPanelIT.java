@@ -161,6 +161,15 @@ class StackPanelIT extends OnDesk {
     }
 
     @Test
+    void oneAloneIsNotCompared() {
+        window().button("stack.compare").requireEnabled();
+        stack().clickItem(1);
+        robot().pressAndReleaseKey(KeyEvent.VK_DELETE);
+        robot().pressAndReleaseKey(KeyEvent.VK_DELETE);
+        window().button("stack.compare").requireDisabled();
+    }
+
+    @Test
     void deleteTakesOneAwayButNotTheLast() {
         stack().clickItem(1);
         robot().pressAndReleaseKey(KeyEvent.VK_DELETE);
