@@ -45,7 +45,7 @@ public final class DeskWindow extends JFrame {
         files = new StudyFiles(session, background, telling, choosing, photographs);
         BoxChoosing boxes = new BoxChoosing(session, background, telling, choosing);
         concept = new ConceptField(session);
-        stack = new StackPanel(session);
+        stack = new StackPanel(session, readings);
         colorCard = new ColorCard(session, boxes::askWhich);
         setName("desk");
         setDefaultCloseOperation(DO_NOTHING_ON_CLOSE);

@@ -3,6 +3,7 @@ package umbercard.words;
 import java.text.MessageFormat;
 import java.util.List;
 import java.util.Locale;
+import java.util.MissingResourceException;
 import java.util.ResourceBundle;
 import umbercard.color.MunsellValue;
 import umbercard.color.ValueScale;
@@ -65,6 +66,15 @@ public final class Words {
      */
     public static String say(String key, Object... arguments) {
         return say(scale, key, List.of(arguments));
+    }
+
+    /** Whether there are words for a key: for those of plug-ins that somebody else made. */
+    public static boolean has(String key) {
+        try {
+            return !pattern(key).isEmpty();
+        } catch (MissingResourceException none) {
+            return false;
+        }
     }
 
     private static String say(ValueScale numbering, String key, List<Object> arguments) {

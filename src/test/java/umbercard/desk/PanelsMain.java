@@ -67,7 +67,7 @@ public final class PanelsMain {
     static JPanel panels(Session session, ColorCard card) {
         JPanel desk = new JPanel(
                 new MigLayout("insets 56 14 14 18, gap 16 16", "[132!][grow,fill][432!,fill]", "[grow,fill][114!]"));
-        desk.add(new StackPanel(session), "growy");
+        desk.add(new StackPanel(session, Evaluation.find()), "growy");
         desk.add(new PaperCard(new MigLayout()));
         desk.add(card, "wrap");
         desk.add(new LedgerPanel(session, Evaluation.find(), places -> {}), "span, growx, growy");

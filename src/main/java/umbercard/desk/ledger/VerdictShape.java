@@ -13,11 +13,11 @@ import umbercard.door.Finding;
  * A verdict as a shape, so that it does not hang on color: a diamond stands for <i>look again</i>, a dot for <i>holds</i>, a
  * ring for a figure, a dash for the others.
  */
-final class VerdictShape {
+public final class VerdictShape {
     private VerdictShape() {}
 
     /** Paints it about a point, in the color that is set; a dash where there is no verdict. */
-    static void paint(Graphics2D g, Optional<Finding.Verdict> verdict, float x, float y) {
+    public static void paint(Graphics2D g, Optional<Finding.Verdict> verdict, float x, float y) {
         float half = UIScale.scale(3.5f);
         switch (verdict.orElse(Finding.Verdict.NOT_SET)) {
             case LOOK_AGAIN -> {

@@ -6,8 +6,11 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.ScrollPaneConstants;
 import net.miginfocom.swing.MigLayout;
+import umbercard.desk.compare.Comparison;
 import umbercard.desk.session.Session;
 import umbercard.desk.theme.WordButton;
+import umbercard.door.Reading;
+import umbercard.kernel.Plugins;
 import umbercard.model.Thumbnail;
 import umbercard.words.Words;
 
@@ -19,12 +22,19 @@ public final class StackPanel extends JPanel {
     private final StackList list;
     private final transient Shares shares;
     private final WordButton copy = word("copy", this::addCopy);
+    private final transient Plugins<Reading> readings;
+    private final WordButton compare = word("compare", this::compare);
     private final WordButton choose = word("choose", this::choose);
 
-    /** The stack of the session's study. */
-    public StackPanel(Session session) {
+    /**
+     * The stack of the session's study.
+     *
+     * @param readings by which thumbnails are compared
+     */
+    public StackPanel(Session session, Plugins<Reading> readings) {
         super(new MigLayout("insets 0, gap 0, wrap 1", "[132!,left]", "[grow,fill][]0[]"));
         this.session = session;
+        this.readings = readings;
         setOpaque(false);
         setName("stack");
         shares = new Shares(this::repaint);
@@ -36,7 +46,8 @@ public final class StackPanel extends JPanel {
         scroller.getViewport().setOpaque(false);
         scroller.getVerticalScrollBar().putClientProperty(FlatClientProperties.STYLE, "width: 8");
         add(scroller, "w 132!");
-        add(word("another", this::addEmpty), "gaptop 4, gapleft 2");
+        add(word("another", this::addEmpty), "split 2, gaptop 4, gapleft 2");
+        add(compare, "gaptop 4, gapleft 0");
         add(copy, "split 2, gapleft 2");
         add(choose, "gapleft 4");
         session.listen(this::changed);
@@ -59,6 +70,7 @@ public final class StackPanel extends JPanel {
         list.follow();
         shares.follow(session.seen());
         copy.setEnabled(session.thumbnail().isPresent());
+        compare.setEnabled(session.study().thumbnails().size() > 1);
         boolean isChosen =
                 session.study().chosen().filter(session.shown()::equals).isPresent();
         choose.setEnabled(session.thumbnail().isPresent() && !isChosen);
@@ -81,6 +93,11 @@ public final class StackPanel extends JPanel {
             session.edit(StackEdits.addCopy(copied, original));
             session.show(copied.id());
         });
+    }
+
+    private void compare() {
+        settle();
+        Comparison.open(this, session, readings, thumbnail -> session.edit(StackEdits.choose(thumbnail)));
     }
 
     private void choose() {

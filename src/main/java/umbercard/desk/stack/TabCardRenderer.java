@@ -18,6 +18,7 @@ import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.ListCellRenderer;
 import javax.swing.SwingUtilities;
+import umbercard.desk.canvas.NotanPainter;
 import umbercard.desk.session.Session;
 import umbercard.desk.theme.PaperCard;
 import umbercard.desk.theme.Theme;

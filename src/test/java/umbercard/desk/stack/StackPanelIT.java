@@ -23,6 +23,7 @@ import umbercard.model.Study;
 import umbercard.model.Surface;
 import umbercard.model.Thumbnail;
 import umbercard.model.edit.Edits;
+import umbercard.readings.Evaluation;
 import umbercard.words.Words;
 
 class StackPanelIT extends OnDesk {
@@ -41,7 +42,7 @@ class StackPanelIT extends OnDesk {
         JFrame frame = new JFrame("stack");
         frame.setUndecorated(true);
         JPanel desk = new JPanel(new MigLayout("insets 14", "[]", "[grow,fill]"));
-        panel = new StackPanel(session);
+        panel = new StackPanel(session, Evaluation.find());
         desk.add(panel);
         frame.setContentPane(desk);
         return frame;
@@ -157,6 +158,15 @@ class StackPanelIT extends OnDesk {
         robot().enterText("er");
         robot().pressAndReleaseKey(KeyEvent.VK_ENTER);
         assertThat(names()).startsWith("higher");
+    }
+
+    @Test
+    void oneAloneIsNotCompared() {
+        window().button("stack.compare").requireEnabled();
+        stack().clickItem(1);
+        robot().pressAndReleaseKey(KeyEvent.VK_DELETE);
+        robot().pressAndReleaseKey(KeyEvent.VK_DELETE);
+        window().button("stack.compare").requireDisabled();
     }
 
     @Test

@@ -1,4 +1,4 @@
-package umbercard.desk.stack;
+package umbercard.desk.canvas;
 
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
@@ -9,7 +9,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import umbercard.desk.canvas.MarksLayer;
 import umbercard.desk.theme.Theme;
 import umbercard.model.Thumbnail;
 
@@ -17,11 +16,11 @@ import umbercard.model.Thumbnail;
  * Paints thumbnails in two values as the hand laid them. Quick; measures nothing. What was painted of each thumbnail is
  * kept, and only where its marks look different is it drawn anew. Event thread only.
  */
-final class NotanPainter {
+public final class NotanPainter {
     private final Map<String, MarksLayer> layers = new HashMap<>();
 
     /** Forgets thumbnails that are no more. */
-    void keep(List<Thumbnail> thumbnails) {
+    public void keep(List<Thumbnail> thumbnails) {
         layers.keySet().retainAll(thumbnails.stream().map(Thumbnail::id).collect(Collectors.toSet()));
     }
 
@@ -31,7 +30,7 @@ final class NotanPainter {
      * @param g its clip and transform are left as they were
      * @param room where the frame lies; its height is the unit of the marks
      */
-    void paint(Graphics2D g, Thumbnail thumbnail, Rectangle room) {
+    public void paint(Graphics2D g, Thumbnail thumbnail, Rectangle room) {
         Graphics2D inside = (Graphics2D) g.create();
         inside.setColor(Theme.color("Umbercard.light"));
         inside.fill(room);

@@ -1,4 +1,4 @@
-package umbercard.desk.stack;
+package umbercard.desk.canvas;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
