@@ -5,12 +5,13 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import umbercard.door.Remedied;
+import umbercard.geometry.Warp;
 import umbercard.model.Frame;
 import umbercard.model.Framing;
 import umbercard.model.Level;
-import umbercard.model.Reference;
 import umbercard.model.Study;
 import umbercard.model.Thumbnail;
+import umbercard.model.edit.Frames;
 import umbercard.readings.Fraction;
 import umbercard.words.Message;
 
@@ -55,14 +56,12 @@ public final class LineMove {
     private static Remedied moved(
             Level from, double to, CardLine line, Study study, Thumbnail thumbnail, OptionalDouble photographRatio) {
         Level goal = new Level(1 - to, from.tilt());
-        Thumbnail warped = new Warped(from, goal, study.ratio()).of(thumbnail);
+        Thumbnail warped = carrying(from, goal, study.ratio()).of(thumbnail);
         String way = to > height(from) ? "raise" : "lower";
         Message name = named(to)
                 .map(fraction -> Message.of("remedies." + way + "-to", line.words(), fraction.words()))
                 .orElseGet(() -> Message.of("remedies." + way, line.words(), 100 * to));
-        Optional<Frame> seen = study.reference()
-                .map(Reference::frame)
-                .map(shared -> thumbnail.frame().orElse(shared));
+        Optional<Frame> seen = Frames.of(study, thumbnail.id());
         Optional<Frame> along = seen.flatMap(frame -> along(frame, goal.y() - from.y(), study, photographRatio));
         boolean stays = seen.isPresent() && along.isEmpty();
         return new Remedied(
@@ -70,6 +69,16 @@ public final class LineMove {
                 Message.of("remedies." + way + ".called"),
                 along.isPresent() ? warped.withFrame(along) : warped,
                 stays ? List.of(stays(photographRatio)) : List.of());
+    }
+
+    /** Another line that crosses the moved one would break; it keeps its ends. */
+    private static Carrying carrying(Level from, Level to, double ratio) {
+        Warp warp = Warp.between(from.across(ratio), to.across(ratio), ratio);
+        return new Carrying(
+                warp::mapped,
+                level -> level.equals(from) ? to : Level.along(warp.mapped(level.across(ratio)), ratio),
+                warp::mapped,
+                warp::mapped);
     }
 
     /** The frame, so that what the photograph shows moves down in it by so much; empty where it would reach beyond. */

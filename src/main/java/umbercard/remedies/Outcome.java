@@ -17,8 +17,8 @@ import umbercard.words.Message;
  * @param after what they find with it
  */
 public record Outcome(String remedy, Remedied remedied, Map<String, Finding> before, Map<String, Finding> after) {
-    /** A figure that changes by less is not worth telling, as a part of itself. */
-    private static final double TELLING = 0.005;
+    /** A figure that changes by less is not worth telling: a point of a share, far less than one of a count. */
+    private static final double TELLING = 0.01;
 
     /** What a reading becomes. */
     public record Becomes(String reading, Finding before, Finding after) {
@@ -52,7 +52,7 @@ public record Outcome(String remedy, Remedied remedied, Map<String, Finding> bef
             }
             Figure was = before.figures().get(0);
             Figure is = after.figures().get(0);
-            return Math.abs(is.value() - was.value()) > TELLING * Math.max(Math.abs(was.value()), Math.abs(is.value()));
+            return Math.abs(is.value() - was.value()) >= TELLING;
         }
     }
 
