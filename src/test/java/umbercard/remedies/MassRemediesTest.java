@@ -58,12 +58,21 @@ class MassRemediesTest {
         assertThat(Plans.read(new JoinedMasses(), halves()).verdict()).isEqualTo(Verdict.LOOK_AGAIN);
         Remedied joined = new JoinDarks().tried(Trials.of(halves())).orElseThrow();
         assertThat(Plans.read(new JoinedMasses(), joined.thumbnail()).verdict()).isEqualTo(Verdict.HOLDS);
-        // The gap of 0.03 is 1.8 % of the diagonal, so 2 % fills it: 0.03 × 0.4.
+        // The gap of 0.03 is 1.8 % of the diagonal, so a disc of 2 %, 1/30, fills it: 0.03 × 0.4, but at either mouth
+        // for the
+        // segment of the disc that its chord across the gap cuts off.
         assertThat(joined.name().arguments().get(1)).isEqualTo(2.0);
-        assertThat(Trials.changed(halves(), joined.thumbnail())).isEqualTo(0.012, within(1e-4));
+        assertThat(Trials.changed(halves(), joined.thumbnail()))
+                .isEqualTo(0.012 - 2 * mouth(1 / 60.0, 0.03), within(1e-5));
         assertThat(joined.thumbnail().marks())
                 .hasSize(3)
                 .startsWith(halves().marks().toArray(Mark[]::new));
+    }
+
+    /** Between a chord and the tangent that is parallel to it, on the side that a disc lying on both ends of the gap leaves open. */
+    private static double mouth(double radius, double chord) {
+        double half = Math.asin(chord / 2 / radius);
+        return radius * radius * (half - Math.sin(half) * Math.cos(half));
     }
 
     @Test
