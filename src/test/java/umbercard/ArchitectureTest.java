@@ -27,6 +27,7 @@ import umbercard.door.BoxReader;
 import umbercard.door.Face;
 import umbercard.door.Instrument;
 import umbercard.door.Reading;
+import umbercard.door.Remedy;
 import umbercard.door.Writer;
 
 /** Holds the package tree to what DEVELOPERS.md says of it. */
@@ -55,6 +56,8 @@ class ArchitectureTest {
             Map.entry("notes", DOOR_AND_ITS_OWN),
             Map.entry("transfer", DOOR_AND_ITS_OWN),
             Map.entry("readings", plus(DOOR_AND_ITS_OWN, "notes")),
+            // A remedy meets the readings' limits and tells what they become, and no reading knows of remedies.
+            Map.entry("remedies", plus(DOOR_AND_ITS_OWN, "readings")),
             Map.entry("easel", plus(DOOR_AND_ITS_OWN, "notes", "readings", "photo")),
             Map.entry("cards", plus(DOOR_AND_ITS_OWN, "notes", "transfer")),
             Map.entry("rubbed", plus(DOOR_AND_ITS_OWN, "photo", "cards")),
@@ -70,7 +73,7 @@ class ArchitectureTest {
 
     private static List<String> everythingBut(String other) {
         return Stream.of(
-                        "geometry color kernel words model picture notan door photo notes transfer readings easel cards rubbed store cli desk"
+                        "geometry color kernel words model picture notan door photo notes transfer readings remedies easel cards rubbed store cli desk"
                                 .split(" "))
                 .filter(name -> !name.equals(other))
                 .toList();
@@ -168,7 +171,8 @@ class ArchitectureTest {
 
     @Test
     void everyPluginIsRegistered() {
-        for (Class<?> door : List.of(Instrument.class, Reading.class, Face.class, Writer.class, BoxReader.class)) {
+        for (Class<?> door :
+                List.of(Instrument.class, Reading.class, Remedy.class, Face.class, Writer.class, BoxReader.class)) {
             List<String> registered = ServiceLoader.load(door).stream()
                     .map(provider -> provider.type().getName())
                     .sorted()

@@ -18,6 +18,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.TypeConversionException;
 import umbercard.model.Keyed;
 import umbercard.model.Light;
+import umbercard.remedies.CardLine;
 import umbercard.store.Preferred;
 import umbercard.words.Trouble;
 import umbercard.words.Words;
@@ -67,6 +68,7 @@ public final class Cli {
                 .addSubcommand(new StartCommand(out, err))
                 .addSubcommand(new FirstPassCommand(out, err))
                 .addSubcommand(new ReadingsCommand(out, err))
+                .addSubcommand(new RaiseCommand(out, err))
                 .addSubcommand(new MatchCommand(out, err))
                 .addSubcommand(new CardsCommand(out, err))
                 .addSubcommand(new BoxCommand(out, err))
@@ -94,6 +96,8 @@ public final class Cli {
                 .registerConverter(StickCount.class, StickCount::parse)
                 .registerConverter(MunsellNumber.class, MunsellNumber::parse)
                 .registerConverter(Numbering.Scale.class, Numbering.Scale::parse)
+                .registerConverter(LineHeight.class, LineHeight::parse)
+                .registerConverter(CardLine.class, Cli::line)
                 .registerConverter(Light.class, Cli::light)
                 .registerConverter(Path.class, Cli::path);
     }
@@ -102,6 +106,12 @@ public final class Cli {
         return Keyed.find(Light.class, key)
                 .orElseThrow(
                         () -> new TypeConversionException(Words.say("cli.wrong.light", key, Keys.of(Light.class))));
+    }
+
+    private static CardLine line(String key) {
+        return Keyed.find(CardLine.class, key)
+                .orElseThrow(
+                        () -> new TypeConversionException(Words.say("cli.wrong.line", key, Keys.of(CardLine.class))));
     }
 
     private static Path path(String written) {

@@ -8,6 +8,7 @@ import umbercard.door.Face;
 import umbercard.door.Instrument;
 import umbercard.door.Ranked;
 import umbercard.door.Reading;
+import umbercard.door.Remedy;
 import umbercard.door.Writer;
 import umbercard.kernel.Plugins;
 import umbercard.words.Words;
@@ -16,7 +17,7 @@ import umbercard.words.Words;
 @Command(name = "plugins")
 final class PluginsCommand implements Runnable {
     private static final List<Class<? extends Ranked>> DOORS =
-            List.of(Instrument.class, Reading.class, Face.class, Writer.class, BoxReader.class);
+            List.of(Instrument.class, Reading.class, Remedy.class, Face.class, Writer.class, BoxReader.class);
 
     private final PrintWriter out;
 

@@ -75,6 +75,7 @@ public final class DeskWindow extends JFrame {
                         files,
                         new CardWriting(session, background, telling, choosing, readings),
                         new FirstPassing(session, background, telling, this, colorCard),
+                        new Remedying(session, readings, telling, this, colorCard),
                         () -> column.frame(true),
                         pasting::paste,
                         boxes::ask,

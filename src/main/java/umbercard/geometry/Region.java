@@ -250,10 +250,33 @@ public final class Region {
         return List.copyOf(rings);
     }
 
+    /**
+     * One outline for each connected piece, for even-odd and for non-zero filling alike; one with holes runs to each of them, round
+     * it, and back the same way.
+     */
+    public List<Outline> outlinesOfPieces() {
+        return polygons.stream()
+                .map(polygon -> {
+                    List<Point> round = new ArrayList<>(corners(polygon.getExteriorRing()));
+                    for (int i = 0; i < polygon.getNumInteriorRing(); i++) {
+                        round.add(round.get(0));
+                        List<Point> hole = corners(polygon.getInteriorRingN(i));
+                        round.addAll(hole);
+                        round.add(hole.get(0));
+                    }
+                    return Outline.polygon(round);
+                })
+                .toList();
+    }
+
     private static Outline outline(LinearRing ring) {
+        return Outline.polygon(corners(ring));
+    }
+
+    private static List<Point> corners(LinearRing ring) {
         Coordinate[] all = ring.getCoordinates();
-        return Outline.polygon(Arrays.stream(all, 0, all.length - 1)
+        return Arrays.stream(all, 0, all.length - 1)
                 .map(c -> new Point(c.x, c.y))
-                .toList());
+                .toList();
     }
 }

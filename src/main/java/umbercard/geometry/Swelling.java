@@ -12,7 +12,7 @@ import org.locationtech.jts.operation.buffer.BufferParameters;
  * it leaves. Round corners are drawn with {@value #CORNERS} chords a quarter turn, so they fall short by up to 0.5 % of
  * the distance; dents shallower than {@link #DENTS} of it are passed over. Between straight sides it is exact.
  */
-final class Swelling {
+public final class Swelling {
     private static final int CORNERS = 8;
     private static final double DENTS = 0.005;
 
@@ -20,6 +20,30 @@ final class Swelling {
     private static final GeometryFactory PLANE = new GeometryFactory();
 
     private Swelling() {}
+
+    /**
+     * All places nearer than a distance to a region.
+     *
+     * @param by in units, 0 or more
+     * @return empty if the library fails
+     */
+    public static Optional<Region> of(Region region, double by) {
+        return swelled(prepared(region), by).map(Region::covered);
+    }
+
+    /**
+     * A region with its gaps and bays narrower than a width filled: the closing of Serra 1982, "Image analysis and mathematical
+     * morphology", with a disc of that diameter. It covers the region.
+     *
+     * @param width in units, 0 or more
+     * @return empty if the library fails
+     */
+    public static Optional<Region> closed(Region region, double width) {
+        return swelled(prepared(region), width / 2)
+                .flatMap(wide -> swelled(wide, -width / 2))
+                .map(Region::covered)
+                .map(region::union);
+    }
 
     /** Polygons ready to be swelled. */
     static Geometry prepared(Region region) {

@@ -1,9 +1,7 @@
 package umbercard.desk.stack;
 
-import java.util.ArrayList;
 import java.util.List;
 import umbercard.door.Edit;
-import umbercard.model.Mark;
 import umbercard.model.Study;
 import umbercard.model.Thumbnail;
 import umbercard.model.edit.Edits;
@@ -23,13 +21,7 @@ final class StackEdits {
 
     /** A copy with ids of its own and a name that no other has. */
     static Thumbnail copy(Study study, Thumbnail original) {
-        String name = study.freeName(Words.say("stack.copy-name", original.name()));
-        List<String> ids = study.newIds("m", original.marks().size());
-        List<Mark> marks = new ArrayList<>();
-        for (int i = 0; i < ids.size(); i++) {
-            marks.add(original.marks().get(i).withId(ids.get(i)));
-        }
-        return original.withId(study.newId("t")).withName(name).withMarks(marks);
+        return Edits.copyOf(study, original, study.freeName(Words.say("stack.copy-name", original.name())));
     }
 
     static Edit addEmpty(Thumbnail thumbnail) {

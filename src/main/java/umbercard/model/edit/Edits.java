@@ -44,6 +44,20 @@ public final class Edits {
                 .withChosen(study.chosen().or(() -> Optional.of(thumbnail.id())));
     }
 
+    /**
+     * A copy of a thumbnail, with ids for itself and its marks that the study does not have; to be added.
+     *
+     * @param name that no other thumbnail has
+     */
+    public static Thumbnail copyOf(Study study, Thumbnail original, String name) {
+        List<String> ids = study.newIds("m", original.marks().size());
+        List<Mark> marks = new ArrayList<>();
+        for (int i = 0; i < ids.size(); i++) {
+            marks.add(original.marks().get(i).withId(ids.get(i)));
+        }
+        return original.withId(study.newId("t")).withName(name).withMarks(marks);
+    }
+
     public static UnaryOperator<Study> choose(String thumbnail) {
         return study -> study.thumbnail(thumbnail).isPresent() ? study.withChosen(Optional.of(thumbnail)) : study;
     }
