@@ -69,7 +69,7 @@ final class RaiseCommand implements Callable<Integer> {
         double to = height.share()
                 .orElseGet(() -> Fraction.nearest(LineMove.height(from), LineMove.FRACTIONS)
                         .share());
-        WhatIf whatIf = new WhatIf(study, thumbnail, Optional.empty(), photographRatio(study));
+        WhatIf whatIf = new WhatIf(study, thumbnail, Optional.empty(), photographRatio(study), Opened.wishes());
         Remedied remedied = LineMove.to(to, moved, study, thumbnail, whatIf.photographRatio())
                 .orElseThrow(() -> immovable(opened, thumbnail, moved, from));
         Thumbnail copy = whatIf.copy(remedied);

@@ -15,6 +15,7 @@ import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.ListSelectionModel;
 import net.miginfocom.swing.MigLayout;
+import umbercard.desk.ledger.PaintersWishes;
 import umbercard.desk.session.Session;
 import umbercard.door.Edit;
 import umbercard.door.Reading;
@@ -62,7 +63,7 @@ final class Remedying {
         }
         OptionalDouble ratio =
                 session.photograph().map(Picture::ratio).map(OptionalDouble::of).orElse(OptionalDouble.empty());
-        WhatIf whatIf = new WhatIf(session.study(), shown.get(), Optional.empty(), ratio);
+        WhatIf whatIf = new WhatIf(session.study(), shown.get(), Optional.empty(), ratio, PaintersWishes.now());
         Choice choice = new Choice(whatIf);
         Asking asking = new Asking(window, "remedies.what-if", choice.panel(), choice.list);
         asking.over(beside);

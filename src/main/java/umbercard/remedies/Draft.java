@@ -3,9 +3,13 @@ package umbercard.remedies;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import umbercard.door.Finding;
+import umbercard.door.Limits;
 import umbercard.door.Plan;
 import umbercard.door.Reading;
+import umbercard.door.Rule;
+import umbercard.door.Trial;
 import umbercard.geometry.Eye;
 import umbercard.geometry.Outline;
 import umbercard.geometry.Region;
@@ -15,10 +19,13 @@ import umbercard.model.Study;
 import umbercard.model.Thumbnail;
 import umbercard.model.edit.Edits;
 import umbercard.notan.Fold;
-import umbercard.readings.Evaluation;
 
 /** A thumbnail to which marks are added one upon another, and what it then comes to. */
-record Draft(Plan plan) {
+record Draft(Plan plan, Function<Rule, Limits> limits) {
+
+    static Draft of(Trial trial) {
+        return new Draft(trial.plan(), trial.limits());
+    }
 
     Study study() {
         return plan.study();
@@ -45,7 +52,8 @@ record Draft(Plan plan) {
             marks.add(new Mark(ids.get(i), value.kind(), outlines.get(i)));
         }
         Thumbnail changed = plan.thumbnail().withMarks(marks);
-        return new Draft(new Plan(study(), changed, Fold.of(changed, ratio()), Optional.empty(), plan.stopped()));
+        Plan then = new Plan(study(), changed, Fold.of(changed, ratio()), Optional.empty(), plan.stopped());
+        return new Draft(then, limits);
     }
 
     /** The study with the marks added so far, whose ids are taken. */
@@ -61,7 +69,7 @@ record Draft(Plan plan) {
     }
 
     Finding read(Reading reading) {
-        return reading.read(plan, Evaluation.limits(reading.rule(), study()));
+        return reading.read(plan, limits.apply(reading.rule()));
     }
 
     boolean isAgain(Reading reading) {

@@ -7,7 +7,6 @@ import umbercard.door.Remedied;
 import umbercard.door.Remedy;
 import umbercard.door.Trial;
 import umbercard.geometry.Region;
-import umbercard.readings.Evaluation;
 import umbercard.readings.shapes.SmallPieces;
 import umbercard.words.Message;
 
@@ -33,9 +32,8 @@ public final class DropPieces implements Remedy {
 
     @Override
     public Optional<Remedied> tried(Trial trial) {
-        Draft draft = new Draft(trial.plan());
-        double under =
-                Evaluation.limits(new SmallPieces().rule(), draft.study()).get("under");
+        Draft draft = Draft.of(trial);
+        double under = draft.limits().apply(new SmallPieces().rule()).get("under");
         int before = small(draft, Value.LIGHT, under).size()
                 + small(draft, Value.DARK, under).size();
         for (int round = 0; round < ROUNDS && !trial.plan().stopped().getAsBoolean(); round++) {

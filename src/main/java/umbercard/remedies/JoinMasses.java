@@ -34,7 +34,7 @@ abstract class JoinMasses implements Remedy {
 
     @Override
     public Optional<Remedied> tried(Trial trial) {
-        Draft draft = new Draft(trial.plan());
+        Draft draft = Draft.of(trial);
         List<Reading> again = List.<Reading>of(new JoinedMasses(), new BigMasses(), new SmallPieces()).stream()
                 .filter(reading -> trial.isAgain(Set.of(reading.id())))
                 .toList();

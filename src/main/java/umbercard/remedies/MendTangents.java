@@ -11,7 +11,6 @@ import umbercard.door.Remedy;
 import umbercard.door.Trial;
 import umbercard.geometry.Gap;
 import umbercard.geometry.Region;
-import umbercard.readings.Evaluation;
 import umbercard.readings.shapes.Tangents;
 import umbercard.words.Message;
 
@@ -37,7 +36,7 @@ abstract class MendTangents implements Remedy {
 
     @Override
     public Optional<Remedied> tried(Trial trial) {
-        Draft draft = new Draft(trial.plan());
+        Draft draft = Draft.of(trial);
         int mended = 0;
         while (mended < MOST && !trial.plan().stopped().getAsBoolean()) {
             Optional<Draft> better = better(draft);
@@ -60,8 +59,8 @@ abstract class MendTangents implements Remedy {
     /** With one near miss mended, the worst that can be without making another. */
     private Optional<Draft> better(Draft draft) {
         Finding found = draft.read(READING);
-        double reach = Evaluation.limits(READING.rule(), draft.study()).get("gap")
-                * draft.plan().diagonal();
+        double reach =
+                draft.limits().apply(READING.rule()).get("gap") * draft.plan().diagonal();
         for (Place place : found.places()) {
             Optional<Draft> tried = miss(draft, place, reach)
                     .flatMap(miss -> patch(draft, miss).map(region -> draft.with(given(miss), List.of(region))))

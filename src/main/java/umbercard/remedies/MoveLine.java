@@ -3,13 +3,11 @@ package umbercard.remedies;
 import java.util.Comparator;
 import java.util.Optional;
 import java.util.Set;
-import umbercard.door.Plan;
 import umbercard.door.Remedied;
 import umbercard.door.Remedy;
 import umbercard.door.Trial;
 import umbercard.model.Level;
 import umbercard.model.Thumbnail;
-import umbercard.readings.Evaluation;
 import umbercard.readings.Fraction;
 import umbercard.readings.placement.HorizonHeight;
 
@@ -35,7 +33,7 @@ abstract class MoveLine implements Remedy {
         Thumbnail thumbnail = trial.plan().thumbnail();
         return line(trial, thumbnail)
                 .flatMap(line -> line.on(thumbnail)
-                        .flatMap(level -> goal(level, trial.plan()))
+                        .flatMap(level -> goal(level, trial))
                         .flatMap(goal -> LineMove.to(
                                 goal.share(), line, trial.plan().study(), thumbnail, trial.photographRatio())));
     }
@@ -46,10 +44,9 @@ abstract class MoveLine implements Remedy {
         return edge ? Optional.of(CardLine.LAND_EDGE) : CardLine.leading(thumbnail);
     }
 
-    private Optional<Fraction> goal(Level level, Plan plan) {
+    private Optional<Fraction> goal(Level level, Trial trial) {
         double height = LineMove.height(level);
-        double middle =
-                Evaluation.limits(new HorizonHeight().rule(), plan.study()).get("middle");
+        double middle = trial.limits().apply(new HorizonHeight().rule()).get("middle");
         return LineMove.FRACTIONS.stream()
                 .filter(fraction -> fraction.share() > height == up && !LineMove.isThere(level, fraction.share()))
                 .filter(fraction -> Math.abs(fraction.share() - 0.5) > middle)

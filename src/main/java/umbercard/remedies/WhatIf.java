@@ -21,6 +21,7 @@ import umbercard.notan.Design;
 import umbercard.notan.Fold;
 import umbercard.picture.Picture;
 import umbercard.readings.Evaluation;
+import umbercard.readings.Wishes;
 import umbercard.words.Words;
 
 /**
@@ -28,8 +29,10 @@ import umbercard.words.Words;
  *
  * @param reference the framed photograph, if it is at hand
  * @param photographRatio width divided by height of the upright photograph, if it is known
+ * @param wishes what the painter wishes of the readings
  */
-public record WhatIf(Study study, Thumbnail thumbnail, Optional<Picture> reference, OptionalDouble photographRatio) {
+public record WhatIf(
+        Study study, Thumbnail thumbnail, Optional<Picture> reference, OptionalDouble photographRatio, Wishes wishes) {
 
     /** The remedies that the program comes with and those beside it, in the order they are shown. */
     public static Plugins<Remedy> find() {
@@ -42,9 +45,9 @@ public record WhatIf(Study study, Thumbnail thumbnail, Optional<Picture> referen
      */
     public List<Outcome> outcomes(Plugins<Remedy> remedies, Plugins<Reading> readings, BooleanSupplier stopped) {
         Design design = Fold.of(thumbnail, study.ratio());
-        Map<String, Finding> before = Evaluation.of(readings, study, thumbnail, design, reference, stopped);
         Plan plan = new Plan(study, thumbnail, design, reference, stopped);
-        Trial trial = new Trial(plan, before, photographRatio);
+        Map<String, Finding> before = Evaluation.of(readings, plan, wishes);
+        Trial trial = new Trial(plan, before, rule -> Evaluation.limits(rule, study, wishes), photographRatio);
         List<Outcome> outcomes = new ArrayList<>();
         for (Remedy remedy : remedies.on()) {
             if (stopped.getAsBoolean()) {
@@ -62,8 +65,8 @@ public record WhatIf(Study study, Thumbnail thumbnail, Optional<Picture> referen
 
     /** What the readings find without and with what a remedy does. */
     public Outcome outcome(String remedy, Remedied remedied, Plugins<Reading> readings) {
-        Map<String, Finding> before =
-                Evaluation.of(readings, study, thumbnail, Fold.of(thumbnail, study.ratio()), reference, () -> false);
+        Plan plan = new Plan(study, thumbnail, Fold.of(thumbnail, study.ratio()), reference, () -> false);
+        Map<String, Finding> before = Evaluation.of(readings, plan, wishes);
         return outcome(remedy, remedied, before, readings, () -> false);
     }
 
@@ -76,8 +79,8 @@ public record WhatIf(Study study, Thumbnail thumbnail, Optional<Picture> referen
         Thumbnail changed = remedied.thumbnail();
         Optional<Picture> seen = reference.filter(framed -> changed.frame().equals(thumbnail.frame()));
         Design design = Fold.of(changed, study.ratio());
-        return new Outcome(
-                remedy, remedied, before, Evaluation.of(readings, asIf(remedied), changed, design, seen, stopped));
+        Plan then = new Plan(asIf(remedied), changed, design, seen, stopped);
+        return new Outcome(remedy, remedied, before, Evaluation.of(readings, then, wishes));
     }
 
     /** The study with the changed thumbnail in place of the one it was made from: to be looked at. */

@@ -3,7 +3,6 @@ package umbercard.remedies;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import umbercard.door.Finding;
 import umbercard.door.Plan;
@@ -14,6 +13,7 @@ import umbercard.model.Study;
 import umbercard.model.Thumbnail;
 import umbercard.readings.Evaluation;
 import umbercard.readings.Plans;
+import umbercard.readings.Wishes;
 
 /** Thumbnails to try remedies on, as the only one of their study. */
 final class Trials {
@@ -33,9 +33,8 @@ final class Trials {
 
     static Trial of(Study study, Thumbnail thumbnail, OptionalDouble photographRatio) {
         Plan plan = Plans.plan(study, thumbnail);
-        Map<String, Finding> findings =
-                Evaluation.of(Evaluation.find(), study, thumbnail, plan.design(), Optional.empty(), () -> false);
-        return new Trial(plan, findings, photographRatio);
+        Map<String, Finding> findings = Evaluation.of(Evaluation.find(), plan, Wishes.NONE);
+        return new Trial(plan, findings, rule -> Evaluation.limits(rule, study, Wishes.NONE), photographRatio);
     }
 
     static Thumbnail drawn(Outline... outlines) {

@@ -20,13 +20,14 @@ import umbercard.model.Thumbnail;
 import umbercard.model.edit.Edits;
 import umbercard.readings.Evaluation;
 import umbercard.readings.Plans;
+import umbercard.readings.Wishes;
 import umbercard.words.Words;
 
 class WhatIfTest {
     private static final Thumbnail EVEN = Plans.dark(0.5).withLandEdge(Optional.of(Level.at(0.5)));
 
     private static WhatIf whatIf(Thumbnail thumbnail) {
-        return new WhatIf(Trials.with(thumbnail), thumbnail, Optional.empty(), OptionalDouble.empty());
+        return new WhatIf(Trials.with(thumbnail), thumbnail, Optional.empty(), OptionalDouble.empty(), Wishes.NONE);
     }
 
     private static List<Outcome> outcomes(Plugins<Remedy> remedies, Thumbnail thumbnail) {

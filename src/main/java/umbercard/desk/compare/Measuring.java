@@ -6,19 +6,24 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import umbercard.desk.ledger.PaintersWishes;
 import umbercard.door.Finding;
+import umbercard.door.Plan;
 import umbercard.door.Reading;
 import umbercard.kernel.Latest;
 import umbercard.kernel.Plugins;
 import umbercard.model.Study;
 import umbercard.model.Thumbnail;
+import umbercard.notan.Design;
 import umbercard.notan.Fold;
 import umbercard.readings.Evaluation;
+import umbercard.readings.Wishes;
 
 /** What the readings find in the thumbnails, found in the background, one thumbnail after the other. Event thread only. */
 final class Measuring {
     private final Study study;
     private final Plugins<Reading> readings;
+    private final Wishes wishes = PaintersWishes.now();
     private final Runnable changed;
     private final Map<String, Map<String, Finding>> found = new HashMap<>();
     private final Latest<List<Thumbnail>, Boolean> worker =
@@ -47,8 +52,9 @@ final class Measuring {
             if (closed) {
                 return false;
             }
-            Map<String, Finding> findings = Evaluation.of(
-                    readings, study, thumbnail, Fold.of(thumbnail, study.ratio()), Optional.empty(), () -> closed);
+            Design design = Fold.of(thumbnail, study.ratio());
+            Map<String, Finding> findings =
+                    Evaluation.of(readings, new Plan(study, thumbnail, design, Optional.empty(), () -> closed), wishes);
             EventQueue.invokeLater(() -> keep(thumbnail, findings));
         }
         return true;

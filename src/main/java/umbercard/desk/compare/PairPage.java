@@ -38,7 +38,8 @@ final class PairPage extends JPanel {
             which.setSelectedItem(first);
             which.getAccessibleContext().setAccessibleName(Words.say("compare." + name + ".description"));
             notan = new NotanView(first, ratio, SIDE, SIDE);
-            sentence = Controls.sentence("compare." + name + ".sentence");
+            sentence = Controls.sentence();
+            sentence.setName("compare." + name + ".sentence");
         }
 
         Thumbnail thumbnail() {

@@ -21,9 +21,9 @@ import umbercard.words.Words;
 final class RuleForm extends JPanel {
     private final transient LimitChanges changes;
     private final JLabel name = new JLabel(" ");
-    private final JTextArea sentence = Controls.sentence("rule.sentence");
-    private final JTextArea source = Controls.sentence("rule.source");
-    private final JTextArea note = Controls.sentence("rule.note");
+    private final JTextArea sentence = Controls.sentence();
+    private final JTextArea source = Controls.sentence();
+    private final JTextArea note = Controls.sentence();
     private final Map<Scope, JRadioButton> scopes = new EnumMap<>(Scope.class);
     private final LimitFields limits;
     private final JCheckBox silent = new JCheckBox(Words.say("ledger.silence"));
@@ -37,6 +37,9 @@ final class RuleForm extends JPanel {
         this.changes = changes;
         setOpaque(false);
         setName("rule");
+        sentence.setName("rule.sentence");
+        source.setName("rule.source");
+        note.setName("rule.note");
         limits = new LimitFields((limit, value) -> shown.ifPresent(rule -> changes.limit(scope(), rule, limit, value)));
         silent.setName("rule.silence");
         silent.addActionListener(event -> shown.ifPresent(rule -> changes.silence(scope(), rule, silent.isSelected())));
