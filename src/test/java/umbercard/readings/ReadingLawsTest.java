@@ -143,7 +143,10 @@ class ReadingLawsTest {
     @Property(tries = TRIES, seed = "64", shrinking = ShrinkingMode.OFF)
     void aSurfaceTwiceTheSizeReadsAlike(@ForAll("designs") Thumbnail thumbnail) {
         Study twice = Plans.study().withSurface(new Surface(24, 18, Unit.IN, 0, Optional.empty(), false));
-        assertThat(take(twice, thumbnail)).usingRecursiveComparison().isEqualTo(take(thumbnail));
+        Map<String, Finding> one = take(thumbnail);
+        Map<String, Finding> other = take(twice, thumbnail);
+        assertThat(compared(one, other, Map.of(), Set.of())).isZero();
+        one.forEach((id, finding) -> assertThat(other.get(id).verdict()).as(id).isEqualTo(finding.verdict()));
     }
 
     /** Cut along an upright line, whose two halves lie edge to edge: the fold closes what rounding leaves between them. */

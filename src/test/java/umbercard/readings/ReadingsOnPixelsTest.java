@@ -93,7 +93,7 @@ class ReadingsOnPixelsTest {
         };
     }
 
-    /** A border of length l is off by some √l pixels in all; over a dark of a tenth of the frame that moves its middle by less than this. */
+    /** A border of length l is off by some √l pixels in all; over a dark of a twentieth of the frame that moves its middle by less than this. */
     @Property(tries = 40, seed = "71", shrinking = ShrinkingMode.OFF)
     void theMiddleAndTheSpreadOfTheDarkAreThoseOfItsPixels(@ForAll("designs") Thumbnail thumbnail) {
         ByteProcessor pixels = new ByteProcessor(painted(thumbnail));
@@ -102,7 +102,7 @@ class ReadingsOnPixelsTest {
                 && !balance.figures().isEmpty();
         Statistics.label("measured")
                 .collect(measured)
-                .coverage(all -> all.check(true).percentage(share -> share > 50));
+                .coverage(all -> all.check(true).percentage(share -> share > 20));
         if (measured) {
             double[] expected = acrossAndSpread(pixels);
             assertThat(Plans.figure(balance, "across")).isEqualTo(expected[0], within(0.003));

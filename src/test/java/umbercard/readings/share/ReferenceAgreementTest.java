@@ -77,11 +77,12 @@ class ReferenceAgreementTest {
         assertThat(Plans.figure(finding, "agreement")).isEqualTo(1);
     }
 
-    /** Nothing in a photograph without light or dark tells its parts apart, so all of it goes to one side. */
-    @Test
-    void aPhotographOfOneTintIsAllDark() {
-        Finding finding = read(Plans.dark(0.4), Optional.of(picture((x, y) -> 90)));
-        assertThat(Plans.figure(finding, "agreement")).isEqualTo(0.4, within(1e-12));
+    /** Pixels equally light are not parted: all of them go to the side that brings the share nearest. */
+    @ParameterizedTest
+    @CsvSource({"0.4, 0.6", "0.6, 0.6", "0.9, 0.9"})
+    void aPhotographOfOneTintIsAllLightOrAllDark(double dark, double agreement) {
+        Finding finding = read(Plans.dark(dark), Optional.of(picture((x, y) -> 90)));
+        assertThat(Plans.figure(finding, "agreement")).isEqualTo(agreement, within(1e-12));
     }
 
     @Test
