@@ -7,6 +7,7 @@ import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
 import umbercard.geometry.Outline;
+import umbercard.geometry.Path;
 import umbercard.geometry.Point;
 import umbercard.model.Level;
 import umbercard.model.Mark;
@@ -19,6 +20,17 @@ public final class Designs {
     public static Arbitrary<Thumbnail> any() {
         return Combinators.combine(marks(), level())
                 .as((marks, level) -> Plans.blank().withMarks(marks).withLandEdge(level.landEdge()));
+    }
+
+    /** The same with a horizon, a focus and a path of the eye besides, of which each may be missing. */
+    public static Arbitrary<Thumbnail> withEverything() {
+        Arbitrary<Double> x = Arbitraries.doubles().between(0, 1.333).ofScale(3);
+        Arbitrary<Double> y = Arbitraries.doubles().between(0, 1).ofScale(3);
+        Arbitrary<Point> place = Combinators.combine(x, y).as(Point::new);
+        Arbitrary<Path> path = place.list().ofMinSize(2).ofMaxSize(5).map(Path::through);
+        return Combinators.combine(any(), level(), place.optional(), path.optional())
+                .as((thumbnail, level, focus, eyePath) ->
+                        thumbnail.withHorizon(level.landEdge()).withFocus(focus).withEyePath(eyePath));
     }
 
     private static Arbitrary<Thumbnail> level() {

@@ -29,7 +29,7 @@ import umbercard.words.Words;
  */
 public final class Mirror implements Reading {
     /**
-     * A figure that fills so much of the box round it, from side to side, is a plain band. With a straight edge, h high and
+     * A figure that fills so much of the box round it, from side to side but not from top to foot, is a plain band. With a straight edge, h high and
      * rising by r, it fills h / (h + r/2) of its box and agrees with its mirror image by (h - r/4) / (h + r/4): where that passes
      * the default of 0.85 it fills over 0.86, and so every straight-edged band that could be told to be alike is let pass.
      */
@@ -78,6 +78,7 @@ public final class Mirror implements Reading {
         double right = corners.stream().mapToDouble(Point::x).max().orElseThrow();
         double top = corners.stream().mapToDouble(Point::y).min().orElseThrow();
         double foot = corners.stream().mapToDouble(Point::y).max().orElseThrow();
-        return right - left > ratio - HAIR && figure.area() >= BAND * ratio * (foot - top);
+        boolean across = right - left > ratio - HAIR && foot - top < 1 - HAIR;
+        return across && figure.area() >= BAND * ratio * (foot - top);
     }
 }

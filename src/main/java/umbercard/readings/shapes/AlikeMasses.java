@@ -27,8 +27,8 @@ import umbercard.words.Words;
  * readings.alike-masses.source}.
  */
 public final class AlikeMasses implements Reading {
-    /** What a difference may miss a limit by and still be on it. */
-    private static final double HAIR = 1e-9;
+    /** What a share may miss a limit by and still be on it: over the error of a small mass's area, for the grid it is drawn on. */
+    private static final double HAIR = 1e-7;
 
     private static final Rule RULE = new Rule(
             "alike-masses",

@@ -23,7 +23,7 @@ import umbercard.words.Message;
 import umbercard.words.Words;
 
 /**
- * How far the thumbnail and the photograph in its frame agree, once that is parted so that as much of it is dark: the share of
+ * How far the thumbnail and the photograph in its frame agree, once that is parted so that as nearly as much of it is dark as equal pixels let: the share of
  * the frame where both are dark or both are light. A measurement, which no rule is tied to. The photograph is taken pixel by
  * pixel, each as dark or light as its middle lies in the thumbnail.
  */
@@ -49,13 +49,25 @@ public final class ReferenceAgreement implements Reading {
         double[] rising = light.clone();
         Arrays.sort(rising);
         int darks = (int) Math.round(plan.design().darkShare() * rising.length);
-        double split = darks == 0 ? -1 : rising[darks - 1];
+        double split = split(rising, darks);
         double agree = agreeing(plan.design().dark(), picture, light, split) / light.length;
         return new Finding(
                 FIGURE_ONLY,
                 List.of(new Figure("agreement", agree, "share")),
                 Message.of("readings.reference-agreement.figure", 100 * agree),
                 List.of());
+    }
+
+    /** The luminance up to which a pixel is dark; equally light ones go to one side, so that the count comes nearest. */
+    private static double split(double[] rising, int darks) {
+        if (darks == 0) {
+            return -1;
+        }
+        double last = rising[darks - 1];
+        int before = (int) Arrays.stream(rising).filter(light -> light < last).count();
+        int with = (int) Arrays.stream(rising).filter(light -> light <= last).count();
+        boolean without = darks - before < with - darks;
+        return !without ? last : before == 0 ? -1 : rising[before - 1];
     }
 
     private static double agreeing(Region dark, Picture picture, double[] light, double split) {
