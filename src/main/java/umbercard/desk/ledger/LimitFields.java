@@ -48,7 +48,7 @@ final class LimitFields extends JPanel {
             JLabel label = new JLabel("<html>" + words + "</html>");
             label.setLabelFor(field);
             add(label);
-            add(field, "growx");
+            add(field, "w 92!");
             add(new JLabel(range));
             fields.put(name, field);
         });

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -26,8 +27,8 @@ import umbercard.picture.Picture;
 import umbercard.readings.Evaluation;
 
 /**
- * Takes the readings: first those that are quick, then those that lately took longer than a frame. What is found is told
- * before one that takes long is begun, and whenever a frame has passed. A reading that asks for the masses is charged with
+ * Takes the readings: first those that are quick, then those that took longer than a frame the last two times; once may be a
+ * first run's doing. What is found is told before the first that takes long, and whenever a frame has passed. A reading that asks for the masses is charged with
  * counting them, although only the first to ask waits for it: otherwise the readings of masses would take turns at seeming
  * quick. For one background thread.
  */
@@ -35,14 +36,12 @@ final class Measuring {
     /** A frame, in nanoseconds. */
     static final long FRAME = 16_000_000;
 
-    /** What of a long time is kept in mind at the next taking: a first run is no measure. */
-    private static final double KEPT = 0.8;
-
     private final Plugins<Reading> readings;
     private final Consumer<Measured> meanwhile;
     private final FoldCache folds = new FoldCache();
     private final FramedReference framed = new FramedReference();
-    private final Map<String, Double> lately = new HashMap<>();
+    private final Set<String> longLast = new HashSet<>();
+    private final Set<String> slow = new HashSet<>();
 
     /** @param meanwhile told on the same thread what is found before all is */
     Measuring(Plugins<Reading> readings, Consumer<Measured> meanwhile) {
@@ -60,7 +59,16 @@ final class Measuring {
     }
 
     private boolean isSlow(Reading reading) {
-        return lately.getOrDefault(reading.id(), 0.0) > FRAME;
+        return slow.contains(reading.id());
+    }
+
+    private void took(String id, long nanoseconds) {
+        if (nanoseconds <= FRAME) {
+            longLast.remove(id);
+            slow.remove(id);
+        } else if (!longLast.add(id)) {
+            slow.add(id);
+        }
     }
 
     private final class Run {
@@ -73,7 +81,7 @@ final class Measuring {
         private long told = begun;
         private boolean news;
         private long quick;
-        private boolean slow;
+        private boolean amongSlow;
 
         Run(Question question, BooleanSupplier stopped) {
             this.question = question;
@@ -91,23 +99,27 @@ final class Measuring {
 
         Measured take(boolean all) {
             while (!waiting.isEmpty() && !plan.stopped().getAsBoolean()) {
-                Reading reading = waiting.get(0);
-                if (!slow) {
-                    slow = isSlow(reading);
+                boolean firstSlow = !amongSlow && isSlow(waiting.get(0));
+                amongSlow |= firstSlow;
+                if (!amongSlow || firstSlow) {
                     quick = System.nanoTime() - begun;
                 }
-                if (slow && !all) {
+                if (amongSlow && !all) {
                     break;
                 }
-                if (news && (slow || System.nanoTime() - told > FRAME)) {
-                    meanwhile.accept(soFar());
-                    told = System.nanoTime();
-                    news = false;
-                }
-                take(reading);
+                tellIf(firstSlow);
+                take(waiting.get(0));
             }
-            quick = slow ? quick : System.nanoTime() - begun;
+            quick = amongSlow ? quick : System.nanoTime() - begun;
             return soFar();
+        }
+
+        private void tellIf(boolean firstSlow) {
+            if (news && (firstSlow || System.nanoTime() - told > FRAME)) {
+                meanwhile.accept(soFar());
+                told = System.nanoTime();
+                news = false;
+            }
         }
 
         private void take(Reading reading) {
@@ -118,14 +130,14 @@ final class Measuring {
                 return;
             }
             long took = Math.max(System.nanoTime() - before, counting.asked ? counting.longest : 0);
-            lately.merge(reading.id(), (double) took, (last, now) -> Math.max(KEPT * last, now));
+            took(reading.id(), took);
             finding.ifPresent(one -> found.put(reading.id(), one));
             news = true;
             waiting.remove(0);
         }
 
         private Measured soFar() {
-            return new Measured(question, Map.copyOf(found), ids(waiting), quick / 1_000_000, slow);
+            return new Measured(question, Map.copyOf(found), ids(waiting), quick / 1_000_000, amongSlow);
         }
     }
 

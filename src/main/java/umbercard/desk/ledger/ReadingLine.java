@@ -18,7 +18,7 @@ import umbercard.words.Words;
 /** One reading: its verdict as a shape and a word, and its sentence. */
 final class ReadingLine extends Drawn {
     private static final int PAD = 4;
-    private static final int PAD_ABOVE = 2;
+    private static final int PAD_ABOVE = 1;
     private static final int SHAPE = 18;
     private static final int VERDICT = 80;
 

@@ -116,6 +116,7 @@ class AllReadingsIT extends OnDesk {
     }
 
     private void dialogShot(String name) {
+        act(() -> all.target().setLocation(330, 20));
         act(() -> Theme.install(false));
         act(() -> {
             window().target().repaint();
