@@ -48,7 +48,7 @@ record ReadingsReport(Study study, Thumbnail thumbnail, List<Line> lines) {
         return String.join(System.lineSeparator(), table);
     }
 
-    private static String name(Rule rule) {
+    static String name(Rule rule) {
         try {
             return Words.say("readings." + rule.id() + ".name");
         } catch (MissingResourceException notOurs) {
