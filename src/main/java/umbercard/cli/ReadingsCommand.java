@@ -2,6 +2,7 @@ package umbercard.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -16,7 +17,7 @@ import umbercard.model.Thumbnail;
 import umbercard.readings.Evaluation;
 import umbercard.words.Trouble;
 
-/** Prints all readings of a thumbnail. */
+/** Prints all readings of a thumbnail, or of all thumbnails. */
 @Command(name = "readings")
 final class ReadingsCommand implements Callable<Integer> {
     @Parameters(paramLabel = "STUDY", descriptionKey = "cli.help.study")
@@ -24,6 +25,9 @@ final class ReadingsCommand implements Callable<Integer> {
 
     @Option(names = "--thumbnail", paramLabel = "N", descriptionKey = "cli.help.readings.thumbnail")
     private Optional<String> thumbnail = Optional.empty();
+
+    @Option(names = "--all", descriptionKey = "cli.help.readings.all")
+    private boolean all;
 
     @Option(names = "--json", descriptionKey = "cli.help.readings.json")
     private boolean json;
@@ -45,11 +49,22 @@ final class ReadingsCommand implements Callable<Integer> {
         Opened opened = Opened.read(study);
         Thumbnail wanted = opened.thumbnail(thumbnail);
         Plugins<Reading> readings = Evaluation.find();
-        Map<String, Finding> findings =
-                opened.findings(readings, wanted, ReferencePhotograph.framed(opened.study(), wanted, study));
-        ReadingsReport report = new ReadingsReport(opened.study(), Opened.wishes(), wanted, readings.on(), findings);
-        out.println(json ? ReadingsJson.of(report) : report.table());
+        if (all) {
+            List<ReadingsReport> reports = opened.study().thumbnails().stream()
+                    .map(each -> report(opened, readings, each))
+                    .toList();
+            out.println(json ? ReadingsJson.of(reports) : AllReadings.table(opened.study(), reports));
+        } else {
+            ReadingsReport report = report(opened, readings, wanted);
+            out.println(json ? ReadingsJson.of(report) : report.table());
+        }
         SwitchedOffWords.tell(readings.switchedOff(), err);
         return 0;
+    }
+
+    private ReadingsReport report(Opened opened, Plugins<Reading> readings, Thumbnail thumbnail) {
+        Map<String, Finding> findings =
+                opened.findings(readings, thumbnail, ReferencePhotograph.framed(opened.study(), thumbnail, study));
+        return new ReadingsReport(opened.study(), Opened.wishes(), thumbnail, readings.on(), findings);
     }
 }

@@ -21,13 +21,22 @@ final class ReadingsJson {
     private ReadingsJson() {}
 
     static String of(ReadingsReport report) {
+        return JsonText.of(json(report));
+    }
+
+    /** An array of such objects, in the order of the thumbnails. */
+    static String of(List<ReadingsReport> reports) {
+        return JsonText.of(reports.stream().map(ReadingsJson::json).toList());
+    }
+
+    private static Map<String, Object> json(ReadingsReport report) {
         Map<String, Object> json = new LinkedHashMap<>();
         json.put("study", report.study().title());
         json.put("thumbnail", report.thumbnail().name());
         json.put(
                 "readings",
                 report.lines().stream().map(line -> reading(report, line)).toList());
-        return JsonText.of(json);
+        return json;
     }
 
     private static Map<String, Object> reading(ReadingsReport report, ReadingsReport.Line line) {

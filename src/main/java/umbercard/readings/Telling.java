@@ -12,26 +12,23 @@ public final class Telling {
      * How figures of one unit are said.
      *
      * @param name of the unit, as {@link Figure#unit()} has it
+     * @param key that its words bear
      * @param factor from the figure to what is said
      * @param hair the least difference that counts: half of the last digit that is said
      */
-    record Unit(String name, double factor, double hair) {
-        String key() {
-            return name.replace(' ', '-');
-        }
-    }
+    record Unit(String name, String key, double factor, double hair) {}
 
     private static final Unit[] UNITS = {
-        new Unit("share", 100, 0.005),
-        new Unit("of the diagonal", 100, 0.005),
-        new Unit("half widths", 100, 0.005),
-        new Unit("half heights", 100, 0.005),
-        new Unit("times", 1, 0.05),
-        new Unit("degrees", 1, 0.05),
-        new Unit("count", 1, 0.5)
+        new Unit("share", "share", 100, 0.005),
+        new Unit("of the diagonal", "of-the-diagonal", 100, 0.005),
+        new Unit("half widths", "half-widths", 100, 0.005),
+        new Unit("half heights", "half-heights", 100, 0.005),
+        new Unit("times", "times", 1, 0.05),
+        new Unit("degrees", "degrees", 1, 0.05),
+        new Unit("count", "count", 1, 0.5)
     };
 
-    private static final Unit OTHER = new Unit("other", 1, 0.005);
+    private static final Unit OTHER = new Unit("other", "other", 1, 0.005);
 
     private Telling() {}
 

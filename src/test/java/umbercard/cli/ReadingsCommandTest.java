@@ -84,6 +84,19 @@ class ReadingsCommandTest {
     }
 
     @Test
+    void allThumbnailsStandSideBySide() throws IOException {
+        Calls.Result result = Calls.run("readings", file, "--all");
+        assertThat(result.code()).isZero();
+        assertThat(result.outLines().get(0)).matches("Alder bank +first +low land");
+        assertThat(result.outLines()).anyMatch(line -> line.matches("Dark share +52 %, look again +30 %, holds"));
+        JsonNode json = json("--all");
+        assertThat(json.isArray()).isTrue();
+        assertThat(json.findValuesAsText("thumbnail")).containsExactly("first", "low land");
+        assertThat(reading(json.get(1), "dark-share").at("/figures/0/value").asDouble())
+                .isEqualTo(0.3, within(1e-6));
+    }
+
+    @Test
     void jsonHasItsKeysInTheirOrder() throws IOException {
         JsonNode json = json();
         assertThat(Calls.keys(json)).containsExactly("study", "thumbnail", "readings");

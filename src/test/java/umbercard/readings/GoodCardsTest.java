@@ -14,14 +14,12 @@ import umbercard.door.Finding;
 import umbercard.door.Finding.Verdict;
 import umbercard.model.Study;
 import umbercard.model.Thumbnail;
-import umbercard.notan.Fold;
 import umbercard.store.StudyFile;
 
 /** Quiet designs that a teacher would praise are told to be looked at again nowhere, but for what is said beside them. */
 class GoodCardsTest {
     private static String again(Study study, Thumbnail thumbnail) {
-        Map<String, Finding> findings = Evaluation.of(
-                Evaluation.find(), study, thumbnail, Fold.of(thumbnail, study.ratio()), Optional.empty(), () -> false);
+        Map<String, Finding> findings = Evaluation.of(Evaluation.find(), Plans.plan(study, thumbnail), Wishes.NONE);
         assertThat(findings).hasSizeGreaterThanOrEqualTo(15);
         return findings.entrySet().stream()
                 .filter(entry -> entry.getValue().verdict() == Verdict.LOOK_AGAIN)

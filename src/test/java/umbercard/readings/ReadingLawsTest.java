@@ -25,7 +25,6 @@ import umbercard.model.Study;
 import umbercard.model.Surface;
 import umbercard.model.Surface.Unit;
 import umbercard.model.Thumbnail;
-import umbercard.notan.Fold;
 import umbercard.words.Words;
 
 /** What holds of every reading of every thumbnail, found as the program finds them. */
@@ -78,8 +77,7 @@ class ReadingLawsTest {
 
     private static Map<String, Finding> take(Study study, Thumbnail thumbnail) {
         Plugins<Reading> readings = Evaluation.find();
-        Map<String, Finding> findings = Evaluation.of(
-                readings, study, thumbnail, Fold.of(thumbnail, study.ratio()), Optional.empty(), () -> false);
+        Map<String, Finding> findings = Evaluation.of(readings, Plans.plan(study, thumbnail), Wishes.NONE);
         assertThat(readings.switchedOff()).as("readings that failed").isEmpty();
         assertThat(findings.keySet()).contains("dark-share", "borders", "balance", "tangents", "eye-path");
         return findings;

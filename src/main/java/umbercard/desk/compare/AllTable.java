@@ -31,7 +31,7 @@ import umbercard.words.Words;
  */
 final class AllTable extends JTable {
     private static final int ROW = 84;
-    private static final int HEADING = 52;
+    private static final int HEADING = 60;
     private static final int FIRST = 124;
     private static final int COLUMN = 63;
 
@@ -85,6 +85,9 @@ final class AllTable extends JTable {
         Component heading = getTableHeader()
                 .getDefaultRenderer()
                 .getTableCellRendererComponent(table, "<html>" + words + "</html>", selected, focused, row, column);
+        if (heading instanceof JLabel label) {
+            label.setVerticalAlignment(JLabel.TOP);
+        }
         if (heading instanceof JLabel label && column > 0) {
             String name = CompareWords.name(rows.reading(convertColumnIndexToModel(column)));
             label.setToolTipText(name);

@@ -17,7 +17,7 @@ import umbercard.words.Words;
 
 /** Two thumbnails, one at each side, and between them what the readings find in both and how that differs. */
 final class PairPage extends JPanel {
-    private static final int SIDE = 184;
+    private static final int SIDE = 172;
     private static final int LINE = 24;
     private static final int TWO_LINES = 40;
 
@@ -58,7 +58,7 @@ final class PairPage extends JPanel {
     }
 
     PairPage(List<Thumbnail> all, Thumbnail first, Thumbnail second, double ratio, Measuring measuring) {
-        super(new MigLayout("insets 0, fill, gapx 14", "[184!, fill][grow, fill][184!, fill]", "[grow, fill]8[]"));
+        super(new MigLayout("insets 0, fill, gapx 14", "[172!, fill][grow, fill][172!, fill]", "[grow, fill]8[]"));
         rows = new PairModel(measuring, first, second);
         table = new JTable(rows);
         here = new Side("here", all, first, ratio);
@@ -88,7 +88,7 @@ final class PairPage extends JPanel {
         columns.getColumn(PairModel.HERE).setCellRenderer(new FindingCell(CompareWords::both));
         columns.getColumn(PairModel.THERE).setCellRenderer(new FindingCell(CompareWords::both));
         columns.getColumn(PairModel.DIFFERENCE).setCellRenderer(new DifferenceCell());
-        int[] widths = {176, 150, 230, 150};
+        int[] widths = {176, 140, 256, 150};
         for (int column = 0; column < widths.length; column++) {
             columns.getColumn(column).setPreferredWidth(UIScale.scale(widths[column]));
         }
