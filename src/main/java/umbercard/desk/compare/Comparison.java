@@ -41,7 +41,7 @@ public final class Comparison {
     private Comparison(Session session, Plugins<Reading> readings, Consumer<Thumbnail> choose) {
         this.session = session;
         Study study = session.study();
-        measuring = new Measuring(study, readings, this::changed);
+        measuring = new Measuring(study, session.photograph(), readings, this::changed);
         List<Thumbnail> first = firstTwo(session);
         pair = new PairPage(study.thumbnails(), first.get(0), first.get(1), study.ratio(), measuring);
         all = new AllPage(study.thumbnails(), study.ratio(), measuring, this::isChosen, choose);

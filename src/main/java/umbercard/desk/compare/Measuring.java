@@ -16,6 +16,8 @@ import umbercard.model.Study;
 import umbercard.model.Thumbnail;
 import umbercard.notan.Design;
 import umbercard.notan.Fold;
+import umbercard.photo.FramedReference;
+import umbercard.picture.Picture;
 import umbercard.readings.Evaluation;
 import umbercard.readings.Wishes;
 
@@ -23,7 +25,9 @@ import umbercard.readings.Wishes;
 final class Measuring {
     private final Study study;
     private final Plugins<Reading> readings;
+    private final Optional<Picture> photograph;
     private final Wishes wishes = PaintersWishes.now();
+    private final FramedReference framed = new FramedReference();
     private final Runnable changed;
     private final Map<String, Map<String, Finding>> found = new HashMap<>();
     private final Latest<List<Thumbnail>, Boolean> worker =
@@ -31,8 +35,9 @@ final class Measuring {
     private volatile boolean closed;
 
     /** Calls {@code changed} whenever another thumbnail's findings are there. */
-    Measuring(Study study, Plugins<Reading> readings, Runnable changed) {
+    Measuring(Study study, Optional<Picture> photograph, Plugins<Reading> readings, Runnable changed) {
         this.study = study;
+        this.photograph = photograph;
         this.readings = readings;
         this.changed = changed;
     }
@@ -53,8 +58,9 @@ final class Measuring {
                 return false;
             }
             Design design = Fold.of(thumbnail, study.ratio());
+            Optional<Picture> seen = photograph.flatMap(whole -> framed.of(study, thumbnail, whole));
             Map<String, Finding> findings =
-                    Evaluation.of(readings, new Plan(study, thumbnail, design, Optional.empty(), () -> closed), wishes);
+                    Evaluation.of(readings, new Plan(study, thumbnail, design, seen, () -> closed), wishes);
             EventQueue.invokeLater(() -> keep(thumbnail, findings));
         }
         return true;
@@ -79,9 +85,8 @@ final class Measuring {
 
     /** The ids of the readings that are taken, in their order. */
     List<String> readings() {
-        return readings.on().stream()
+        return Evaluation.heard(readings, study, wishes).stream()
                 .flatMap(reading -> readings.ask(reading, Reading::id).stream())
-                .filter(id -> !study.silenced().contains(id))
                 .toList();
     }
 }
