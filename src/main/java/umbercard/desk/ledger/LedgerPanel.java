@@ -109,7 +109,7 @@ public final class LedgerPanel extends JPanel {
 
     private JPanel figures() {
         JPanel page = new JPanel(new MigLayout(
-                "insets 12 18 10 18, gap 28", "[200:420:420,fill]24[92!]14[grow,fill]", "[82:82:,grow,fill]"));
+                "insets 10 18 8 18, gap 28", "[200:420:420,fill]24[92!]14[grow,fill]", "[82:82:,grow,fill]"));
         page.setOpaque(false);
         page.add(share);
         page.add(height);
