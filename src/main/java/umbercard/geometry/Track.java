@@ -112,7 +112,9 @@ final class Track {
             double to = cuts.get(i);
             Point middle = part.curve.at((from + to) / 2);
             if (from < to && (region.contains(middle) || isNear(middle, near))) {
-                inside.add(new Stretch(mark(part, from), mark(part, to)));
+                // Two cuts an ulp apart may come out in the wrong order by rounding.
+                double start = mark(part, from);
+                inside.add(new Stretch(start, Math.max(start, mark(part, to))));
             }
         }
     }

@@ -33,7 +33,7 @@ public final class FocusContrast implements Reading {
             "focus-contrast",
             410,
             Map.of(
-                    "least", new Limit(1.5, "times", 0, 10),
+                    "least", new Limit(1, "times", 0, 10),
                     "radius", new Limit(0.12, "of the diagonal", 0.02, 0.5)),
             Words.say("readings.focus-contrast.source"));
 
