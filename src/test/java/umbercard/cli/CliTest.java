@@ -36,11 +36,12 @@ class CliTest {
                 .map(line -> line.strip().split(" ")[0])
                 .filter(word -> !word.startsWith("-"));
         assertThat(commands)
-                .containsExactly("desk", "start", "first-pass", "readings", "match", "cards", "box", "plugins");
+                .containsExactly(
+                        "desk", "start", "first-pass", "readings", "raise", "match", "cards", "box", "plugins");
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"desk", "start", "first-pass", "readings", "match", "cards", "box", "plugins"})
+    @ValueSource(strings = {"desk", "start", "first-pass", "readings", "raise", "match", "cards", "box", "plugins"})
     void everyCommandHasHelpWithWordsForAllItTakes(String command) {
         Calls.Result result = Calls.run(command, "--help");
         assertThat(result.code()).isZero();
