@@ -66,7 +66,8 @@ public final class DeskWindow extends JFrame {
                 instruments,
                 name -> EventQueue.invokeLater(() -> telling.say(Words.say("desk.switched-off", name))));
         column = new CardColumn(session, notanCard, bar, work);
-        setContentPane(content(readings));
+        Remedying remedying = new Remedying(session, readings, telling, this, colorCard);
+        setContentPane(content(readings, remedying));
         Pasting pasting = pasting(Pasting::systemClipboard);
         getRootPane().setTransferHandler(pasting.drops());
         setJMenuBar(new DeskMenu(
@@ -75,7 +76,7 @@ public final class DeskWindow extends JFrame {
                         files,
                         new CardWriting(session, background, telling, choosing, readings),
                         new FirstPassing(session, background, telling, this, colorCard),
-                        new Remedying(session, readings, telling, this, colorCard),
+                        remedying,
                         () -> column.frame(true),
                         pasting::paste,
                         boxes::ask,
@@ -96,7 +97,7 @@ public final class DeskWindow extends JFrame {
         setLocationByPlatform(true);
     }
 
-    private JPanel content(Plugins<Reading> readings) {
+    private JPanel content(Plugins<Reading> readings, Remedying remedying) {
         JPanel desk = new JPanel(
                 new MigLayout("insets 10 14 12 14, fill, wrap 1", "[grow, fill]", "[]10[grow, fill]12[116!, fill]"));
         desk.setName("desk-content");
@@ -106,7 +107,7 @@ public final class DeskWindow extends JFrame {
         middle.add(column);
         middle.add(colorCard);
         desk.add(middle);
-        desk.add(new LedgerPanel(session, readings, notanCard::look), "wmin 0");
+        desk.add(new LedgerPanel(session, readings, notanCard::look, remedying::ask), "wmin 0");
         return desk;
     }
 

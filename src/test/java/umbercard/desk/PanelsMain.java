@@ -70,7 +70,7 @@ public final class PanelsMain {
         desk.add(new StackPanel(session, Evaluation.find()), "growy");
         desk.add(new PaperCard(new MigLayout()));
         desk.add(card, "wrap");
-        desk.add(new LedgerPanel(session, Evaluation.find(), places -> {}), "span, growx, growy");
+        desk.add(new LedgerPanel(session, Evaluation.find(), places -> {}, () -> {}), "span, growx, growy");
         return desk;
     }
 }

@@ -81,13 +81,14 @@ public final class LedgerPanel extends JPanel {
      *
      * @param readings those that are taken
      * @param looked told the places of the reading under the pointer or the focus, or that there are none
+     * @param whatIf shows what could be tried; run when a reading that says to look again is pressed
      */
-    public LedgerPanel(Session session, Plugins<Reading> readings, Consumer<List<Place>> looked) {
+    public LedgerPanel(Session session, Plugins<Reading> readings, Consumer<List<Place>> looked, Runnable whatIf) {
         this.session = session;
         this.readings = readings;
         this.measuring = new Measuring(readings, now -> EventQueue.invokeLater(() -> show(now)));
         this.all = new AllReadings(this, readings, new LimitChanges(session, this::wish), looked);
-        this.list = new ReadingList(looked, this::openAll);
+        this.list = new ReadingList(looked, this::openAll, whatIf);
         this.glances = new Latest<>("dark share", this::glance, this::show, EventQueue::invokeLater);
         this.worker = new Latest<>(
                 "readings",

@@ -2,6 +2,7 @@ package umbercard.desk.ledger;
 
 import com.formdev.flatlaf.FlatClientProperties;
 import com.formdev.flatlaf.util.UIScale;
+import java.awt.Cursor;
 import java.awt.Dimension;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
@@ -16,6 +17,8 @@ import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.swing.JPanel;
+import javax.swing.SwingUtilities;
+import umbercard.desk.theme.Keys;
 import umbercard.desk.theme.WordButton;
 import umbercard.door.Finding;
 import umbercard.door.Finding.Verdict;
@@ -31,6 +34,7 @@ final class ReadingList extends JPanel {
     private static final int MOST = 3;
 
     private final transient Consumer<List<Place>> looked;
+    private final transient Runnable whatIf;
     private final WordButton more;
     private transient List<ReadingLine> lines = List.of();
     private transient Map<String, Finding> shown = Map.of();
@@ -41,10 +45,12 @@ final class ReadingList extends JPanel {
      *
      * @param looked told the places of the reading under the pointer or the focus, or none
      * @param openAll opens all readings
+     * @param whatIf shows what could be tried; run when a reading that says to look again is pressed
      */
-    ReadingList(Consumer<List<Place>> looked, Runnable openAll) {
+    ReadingList(Consumer<List<Place>> looked, Runnable openAll, Runnable whatIf) {
         super(null);
         this.looked = looked;
+        this.whatIf = whatIf;
         setOpaque(false);
         setName("ledger.readings");
         more = WordButton.onDesk("ledger.more", "", Words.say("ledger.all.description"), openAll);
@@ -96,6 +102,9 @@ final class ReadingList extends JPanel {
 
     private ReadingLine line(String id, Finding finding) {
         ReadingLine line = new ReadingLine(id, finding);
+        if (finding.verdict() == Verdict.LOOK_AGAIN) {
+            offer(line);
+        }
         line.addFocusListener(new FocusAdapter() {
             @Override
             public void focusGained(FocusEvent event) {
@@ -121,6 +130,22 @@ final class ReadingList extends JPanel {
             }
         });
         return line;
+    }
+
+    private void offer(ReadingLine line) {
+        line.setToolTipText(Words.say("ledger.what-if"));
+        line.getAccessibleContext().setAccessibleDescription(line.getToolTipText());
+        line.setCursor(Cursor.getPredefinedCursor(Cursor.HAND_CURSOR));
+        Keys.bind(line, WHEN_FOCUSED, "ENTER", "what-if", whatIf);
+        Keys.bind(line, WHEN_FOCUSED, "SPACE", "what-if", whatIf);
+        line.addMouseListener(new MouseAdapter() {
+            @Override
+            public void mousePressed(MouseEvent event) {
+                if (SwingUtilities.isLeftMouseButton(event)) {
+                    whatIf.run();
+                }
+            }
+        });
     }
 
     /** Dims the readings of these ids, and no others. */

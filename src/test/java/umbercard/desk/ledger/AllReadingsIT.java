@@ -51,7 +51,7 @@ class AllReadingsIT extends OnDesk {
         frame.setUndecorated(true);
         JPanel desk = new JPanel(new MigLayout("insets 16", "[grow,fill]", "[grow,fill][116!,fill]"));
         desk.add(new JPanel(), "wrap");
-        desk.add(new LedgerPanel(session, Evaluation.find(), looked::add));
+        desk.add(new LedgerPanel(session, Evaluation.find(), looked::add, () -> {}));
         frame.setContentPane(desk);
         return frame;
     }

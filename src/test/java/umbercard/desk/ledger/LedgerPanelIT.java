@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Component;
 import java.awt.Dimension;
+import java.awt.event.KeyEvent;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -40,6 +41,7 @@ import umbercard.words.Message;
 
 class LedgerPanelIT extends OnDesk {
     private final List<Collection<Place>> looked = new ArrayList<>();
+    private final List<String> tried = new ArrayList<>();
     private Session session;
     private JPanel desk;
 
@@ -75,7 +77,7 @@ class LedgerPanelIT extends OnDesk {
 
     private void lay(Plugins<Reading> readings) {
         desk.removeAll();
-        desk.add(new LedgerPanel(session, readings, looked::add));
+        desk.add(new LedgerPanel(session, readings, looked::add, () -> tried.add("what if")));
         desk.revalidate();
     }
 
@@ -109,6 +111,22 @@ class LedgerPanelIT extends OnDesk {
 
     private String figure() {
         return ask(() -> ((ShareRule) named("ledger.share")).figure());
+    }
+
+    @Test
+    void whatIsToBeLookedAtAgainLeadsToWhatCouldBeTried() {
+        act(() -> session.show("t2"));
+        until("the share is read", () -> says("dark-share", "look again: Dark 50 %"));
+        robot().focusAndWaitForFocusGain(named("ledger.reading.dark-share"));
+        robot().pressAndReleaseKey(KeyEvent.VK_ENTER);
+        assertThat(tried).hasSize(1);
+        robot().click(named("ledger.reading.dark-share"));
+        assertThat(tried).hasSize(2);
+        act(() -> session.show("t1"));
+        until("the share holds", () -> says("dark-share", "holds: Dark 58 %"));
+        robot().focusAndWaitForFocusGain(named("ledger.reading.dark-share"));
+        robot().pressAndReleaseKey(KeyEvent.VK_ENTER);
+        assertThat(tried).as("there is nothing to mend").hasSize(2);
     }
 
     @Test
