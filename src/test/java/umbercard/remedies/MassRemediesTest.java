@@ -20,6 +20,7 @@ import umbercard.door.Remedied;
 import umbercard.door.Remedy;
 import umbercard.geometry.Outline;
 import umbercard.geometry.Point;
+import umbercard.geometry.Region;
 import umbercard.model.Frame;
 import umbercard.model.Framing;
 import umbercard.model.Mark;
@@ -73,6 +74,16 @@ class MassRemediesTest {
     private static double mouth(double radius, double chord) {
         double half = Math.asin(chord / 2 / radius);
         return radius * radius * (half - Math.sin(half) * Math.cos(half));
+    }
+
+    /** The left half has a bay 0.02 wide, narrower than the gap: closing alone would fill that too. */
+    @Test
+    void aBayNarrowerThanTheGapStaysOpen() {
+        Thumbnail bay = Trials.laid(halves(), Mark.Kind.LIFT, Outline.rectangle(0.3, 0.4, 0.32, 0.7));
+        Remedied joined = new JoinDarks().tried(Trials.of(bay)).orElseThrow();
+        Region dark = Trials.plan(joined.thumbnail()).design().dark();
+        assertThat(dark.contains(new Point(0.6, 0.6))).as("the gap").isTrue();
+        assertThat(dark.contains(new Point(0.31, 0.6))).as("the bay").isFalse();
     }
 
     @Test
