@@ -88,7 +88,7 @@ final class PairPage extends JPanel {
         columns.getColumn(PairModel.HERE).setCellRenderer(new FindingCell(CompareWords::both));
         columns.getColumn(PairModel.THERE).setCellRenderer(new FindingCell(CompareWords::both));
         columns.getColumn(PairModel.DIFFERENCE).setCellRenderer(new DifferenceCell());
-        int[] widths = {188, 126, 292, 116};
+        int[] widths = {160, 138, 288, 140};
         for (int column = 0; column < widths.length; column++) {
             columns.getColumn(column).setPreferredWidth(UIScale.scale(widths[column]));
         }

@@ -66,6 +66,9 @@ public final class EyePath implements Reading {
                 new Figure("length", crossings.length() / plan.diagonal(), "of the diagonal")));
         Optional<Double> miss = plan.thumbnail().focus().map(focus -> miss(focus, line) / plan.diagonal());
         miss.ifPresent(distance -> figures.add(new Figure("miss", distance, "of the diagonal")));
+        Point in = start(set.get(), plan.design().frame(), first);
+        double fromCorner = Corner.nearest(in, ratio).at(ratio).distance(in) / plan.diagonal();
+        figures.add(new Figure("enters-from-corner", fromCorner, "of the diagonal"));
         Corner out = Corner.nearest(last, ratio);
         double toCorner = out.at(ratio).distance(last) / plan.diagonal();
         figures.add(new Figure("leaves-from-corner", toCorner, "of the diagonal"));
@@ -90,6 +93,12 @@ public final class EyePath implements Reading {
                 .forEach(segment -> IntStream.range(0, PIECES).forEach(i -> line.add(segment.at((double) i / PIECES))));
         path.segments().stream().reduce((one, next) -> next).ifPresent(end -> line.add(end.end()));
         return line;
+    }
+
+    /** Where the path first enters the frame, or begins within it. */
+    private static Point start(Path path, Region frame, Point first) {
+        List<Change> changes = Crossings.along(path, frame).changes();
+        return !changes.isEmpty() && changes.get(0).inward() ? changes.get(0).at() : first;
     }
 
     /** Where the path leaves the frame for good, or ends within it. */
