@@ -42,7 +42,7 @@ class SquintPyramidTest {
         });
     }
 
-    /** The reference is the Gaussian's definition, sampled out to six sigma. The issue asks for 1 L* from 4 pixels on. */
+    /** The reference is the Gaussian's definition, sampled out to six sigma. Wanted is 1 L* from 4 pixels on. */
     @ParameterizedTest(name = "{1} at {0}")
     @MethodSource("radiiAndPictures")
     void comesNearATrueGaussian(double sigma, String name, Picture picture) {
