@@ -17,6 +17,11 @@ public record Finding(Verdict verdict, List<Figure> figures, Message sentence, L
         places = List.copyOf(places);
     }
 
+    /** Nothing, since the painter has not given what the reading needs. */
+    public static Finding notSet(Message sentence) {
+        return new Finding(Verdict.NOT_SET, List.of(), sentence, List.of());
+    }
+
     /** How the thumbnail stands to the rule. */
     public enum Verdict implements Keyed {
         HOLDS,

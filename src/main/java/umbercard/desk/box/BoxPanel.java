@@ -4,32 +4,25 @@ import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.CardLayout;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.BiConsumer;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import javax.swing.ButtonGroup;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
 import javax.swing.JToggleButton;
 import net.miginfocom.swing.MigLayout;
-import umbercard.color.MunsellValue;
 import umbercard.desk.session.Session;
 import umbercard.desk.theme.Controls;
 import umbercard.desk.theme.Keys;
 import umbercard.desk.theme.WordButton;
 import umbercard.door.Edit;
 import umbercard.model.Box;
-import umbercard.model.ColorNote;
 import umbercard.model.Stick;
 import umbercard.model.Study;
 import umbercard.model.Zone;
-import umbercard.model.edit.Sticks;
 import umbercard.notes.Gaps;
 import umbercard.photo.FramedZones;
 import umbercard.words.Words;
@@ -281,21 +274,8 @@ public final class BoxPanel extends JPanel {
     }
 
     private Standing standing(Stick stick) {
-        return new Standing(
-                words(stick),
-                !numbers(stick).isEmpty(),
-                Sticks.isSetOut(session.study(), stick.id()),
-                laid == Laid.ZONE || isSought(stick),
-                stick.state());
-    }
-
-    /** Whether every word that is looked for stands in the stick's name, its place or its note. */
-    private boolean isSought(Stick stick) {
-        String known = Stream.of(
-                        stick.title(), stick.slot().map(Stick.Slot::label).orElse(""), stick.note())
-                .collect(Collectors.joining(" "))
-                .toLowerCase(Locale.ROOT);
-        return Stream.of(find.getText().toLowerCase(Locale.ROOT).split("\\s+")).allMatch(known::contains);
+        boolean sought = laid == Laid.ZONE || StickWords.isSought(stick, find.getText());
+        return Standing.of(stick, session.study(), sought);
     }
 
     /** Opens the box; where sticks are sought for a zone, for the one of that id. */
@@ -369,30 +349,6 @@ public final class BoxPanel extends JPanel {
     }
 
     private void look(Optional<Stick> stick) {
-        hint.setText(stick.map(this::words).orElseGet(() -> Words.say("box.hint." + pressing.key())));
-    }
-
-    private String numbers(Stick stick) {
-        List<ColorNote> notes = session.study().notes();
-        return IntStream.range(0, notes.size())
-                .filter(i -> notes.get(i).stick().id().equals(stick.id()))
-                .mapToObj(i -> Integer.toString(i + 1))
-                .collect(Collectors.joining(", "));
-    }
-
-    private String words(Stick stick) {
-        String numbers = numbers(stick);
-        return Stream.of(
-                        Words.say("box.stick", StickWords.stick(stick), MunsellValue.of(stick.color())),
-                        stick.hardness()
-                                .map(hardness -> Words.say("box.hardness." + hardness.key()))
-                                .orElse(""),
-                        stick.state() == Stick.State.OWNED
-                                ? ""
-                                : Words.say("box.state." + stick.state().key()),
-                        Sticks.isSetOut(session.study(), stick.id()) ? Words.say("box.is-set-out") : "",
-                        numbers.isEmpty() ? "" : Words.say("box.is-on-card", numbers))
-                .filter(words -> !words.isEmpty())
-                .collect(Collectors.joining("   "));
+        hint.setText(stick.map(one -> standing(one).words()).orElseGet(() -> Words.say("box.hint." + pressing.key())));
     }
 }

@@ -1,5 +1,6 @@
 package umbercard.desk.box;
 
+import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import umbercard.color.MunsellValue;
@@ -27,5 +28,14 @@ public final class StickWords {
         return Words.values().name(value).isPresent()
                 ? Words.brief(new MunsellValue(value))
                 : Long.toString(Math.round(Words.values().number(value)));
+    }
+
+    /** Whether every word that is looked for stands in the stick's name, its place or its note. */
+    static boolean isSought(Stick stick, String wanted) {
+        String known = Stream.of(
+                        stick.title(), stick.slot().map(Stick.Slot::label).orElse(""), stick.note())
+                .collect(Collectors.joining(" "))
+                .toLowerCase(Locale.ROOT);
+        return Stream.of(wanted.toLowerCase(Locale.ROOT).split("\\s+")).allMatch(known::contains);
     }
 }

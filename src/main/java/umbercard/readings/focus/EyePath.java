@@ -2,7 +2,6 @@ package umbercard.readings.focus;
 
 import static umbercard.door.Finding.Verdict.HOLDS;
 import static umbercard.door.Finding.Verdict.LOOK_AGAIN;
-import static umbercard.door.Finding.Verdict.NOT_SET;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -54,7 +53,7 @@ public final class EyePath implements Reading {
     public Finding read(Plan plan, Limits limits) {
         Optional<Path> set = plan.thumbnail().eyePath();
         if (set.isEmpty() || set.get().nodes().size() < 2) {
-            return new Finding(NOT_SET, List.of(), Message.of("readings.eye-path.not-set"), List.of());
+            return Finding.notSet(Message.of("readings.eye-path.not-set"));
         }
         double ratio = plan.design().ratio();
         Crossings crossings = Crossings.along(set.get(), plan.design().dark());

@@ -2,7 +2,6 @@ package umbercard.readings.focus;
 
 import static umbercard.door.Finding.Verdict.HOLDS;
 import static umbercard.door.Finding.Verdict.LOOK_AGAIN;
-import static umbercard.door.Finding.Verdict.NOT_SET;
 
 import java.util.List;
 import java.util.Map;
@@ -46,13 +45,13 @@ public final class FocusContrast implements Reading {
     public Finding read(Plan plan, Limits limits) {
         Optional<Point> focus = plan.thumbnail().focus();
         if (focus.isEmpty()) {
-            return new Finding(NOT_SET, List.of(), Message.of("readings.focus-not-set"), List.of());
+            return Finding.notSet(Message.of("readings.focus-not-set"));
         }
         double ratio = plan.design().ratio();
         Borderline edges = Borderline.withinFrame(plan.design().dark(), ratio);
         if (edges.length() < HAIR) {
             String key = plan.isBlank() ? "readings.nothing-laid" : "readings.one-value";
-            return new Finding(NOT_SET, List.of(), Message.of(key), List.of());
+            return Finding.notSet(Message.of(key));
         }
         Circle about = new Circle(focus.get(), limits.get("radius") * plan.diagonal());
         double area = about.areaWithin(plan.design().frame());

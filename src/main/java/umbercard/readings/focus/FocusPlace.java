@@ -2,7 +2,6 @@ package umbercard.readings.focus;
 
 import static umbercard.door.Finding.Verdict.HOLDS;
 import static umbercard.door.Finding.Verdict.LOOK_AGAIN;
-import static umbercard.door.Finding.Verdict.NOT_SET;
 
 import java.util.List;
 import java.util.Map;
@@ -43,7 +42,7 @@ public final class FocusPlace implements Reading {
     public Finding read(Plan plan, Limits limits) {
         Optional<Point> set = plan.thumbnail().focus();
         if (set.isEmpty()) {
-            return new Finding(NOT_SET, List.of(), Message.of("readings.focus-not-set"), List.of());
+            return Finding.notSet(Message.of("readings.focus-not-set"));
         }
         Point focus = set.get();
         double ratio = plan.design().ratio();

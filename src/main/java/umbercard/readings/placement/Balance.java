@@ -2,7 +2,6 @@ package umbercard.readings.placement;
 
 import static umbercard.door.Finding.Verdict.HOLDS;
 import static umbercard.door.Finding.Verdict.LOOK_AGAIN;
-import static umbercard.door.Finding.Verdict.NOT_SET;
 
 import java.util.List;
 import java.util.Map;
@@ -46,7 +45,7 @@ public final class Balance implements Reading {
         Optional<Point> middle = moments.centroid();
         if (plan.isBlank() || middle.isEmpty() || plan.design().darkShare() > 1 - HAIR) {
             String key = plan.isBlank() ? "readings.nothing-laid" : "readings.one-value";
-            return new Finding(NOT_SET, List.of(), Message.of(key), List.of());
+            return Finding.notSet(Message.of(key));
         }
         double across = (middle.get().x() - ratio / 2) / (ratio / 2);
         double down = (middle.get().y() - 0.5) / 0.5;

@@ -2,7 +2,6 @@ package umbercard.readings.placement;
 
 import static umbercard.door.Finding.Verdict.HOLDS;
 import static umbercard.door.Finding.Verdict.LOOK_AGAIN;
-import static umbercard.door.Finding.Verdict.NOT_SET;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -39,7 +38,7 @@ public final class Borders implements Reading {
     @Override
     public Finding read(Plan plan, Limits limits) {
         if (plan.isBlank()) {
-            return new Finding(NOT_SET, List.of(), Message.of("readings.nothing-laid"), List.of());
+            return Finding.notSet(Message.of("readings.nothing-laid"));
         }
         FrameContact contact =
                 FrameContact.of(plan.design().dark(), plan.design().ratio());

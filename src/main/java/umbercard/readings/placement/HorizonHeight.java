@@ -2,7 +2,6 @@ package umbercard.readings.placement;
 
 import static umbercard.door.Finding.Verdict.HOLDS;
 import static umbercard.door.Finding.Verdict.LOOK_AGAIN;
-import static umbercard.door.Finding.Verdict.NOT_SET;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -50,7 +49,7 @@ public final class HorizonHeight implements Reading {
         Thumbnail thumbnail = plan.thumbnail();
         Optional<Level> set = thumbnail.horizonOrLandEdge();
         if (set.isEmpty()) {
-            return new Finding(NOT_SET, List.of(), Message.of("readings.horizon-height.not-set"), List.of());
+            return Finding.notSet(Message.of("readings.horizon-height.not-set"));
         }
         Level level = set.get();
         double height = 1 - level.y();

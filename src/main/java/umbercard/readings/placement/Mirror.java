@@ -3,7 +3,6 @@ package umbercard.readings.placement;
 import static umbercard.door.Finding.Verdict.DOES_NOT_APPLY;
 import static umbercard.door.Finding.Verdict.HOLDS;
 import static umbercard.door.Finding.Verdict.LOOK_AGAIN;
-import static umbercard.door.Finding.Verdict.NOT_SET;
 
 import java.util.List;
 import java.util.Map;
@@ -51,7 +50,7 @@ public final class Mirror implements Reading {
         double ratio = plan.design().ratio();
         if (plan.isBlank() || dark.isEmpty() || plan.design().darkShare() > 1 - HAIR) {
             String key = plan.isBlank() ? "readings.nothing-laid" : "readings.one-value";
-            return new Finding(NOT_SET, List.of(), Message.of(key), List.of());
+            return Finding.notSet(Message.of(key));
         }
         double share = MirrorOverlap.of(dark, ratio).share();
         List<Figure> figures = List.of(new Figure("agreement", share, "share"));

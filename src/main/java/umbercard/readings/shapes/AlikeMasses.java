@@ -2,7 +2,6 @@ package umbercard.readings.shapes;
 
 import static umbercard.door.Finding.Verdict.HOLDS;
 import static umbercard.door.Finding.Verdict.LOOK_AGAIN;
-import static umbercard.door.Finding.Verdict.NOT_SET;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -53,7 +52,7 @@ public final class AlikeMasses implements Reading {
     @Override
     public Finding read(Plan plan, Limits limits) {
         if (plan.isBlank()) {
-            return new Finding(NOT_SET, List.of(), Message.of("readings.nothing-laid"), List.of());
+            return Finding.notSet(Message.of("readings.nothing-laid"));
         }
         List<Pair> all = new ArrayList<>(pairs(plan.masses().dark(), true, limits));
         all.addAll(pairs(plan.masses().light(), false, limits));

@@ -2,7 +2,6 @@ package umbercard.readings.shapes;
 
 import static umbercard.door.Finding.Verdict.HOLDS;
 import static umbercard.door.Finding.Verdict.LOOK_AGAIN;
-import static umbercard.door.Finding.Verdict.NOT_SET;
 
 import java.util.Comparator;
 import java.util.List;
@@ -46,7 +45,7 @@ public final class BigMasses implements Reading {
     @Override
     public Finding read(Plan plan, Limits limits) {
         if (plan.isBlank()) {
-            return new Finding(NOT_SET, List.of(), Message.of("readings.nothing-laid"), List.of());
+            return Finding.notSet(Message.of("readings.nothing-laid"));
         }
         Masses masses = plan.masses();
         List<Mass> dark = large(masses.dark(), limits);

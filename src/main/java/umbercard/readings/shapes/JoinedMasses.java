@@ -2,7 +2,6 @@ package umbercard.readings.shapes;
 
 import static umbercard.door.Finding.Verdict.HOLDS;
 import static umbercard.door.Finding.Verdict.LOOK_AGAIN;
-import static umbercard.door.Finding.Verdict.NOT_SET;
 
 import java.util.List;
 import java.util.Map;
@@ -42,7 +41,7 @@ public final class JoinedMasses implements Reading {
         double dark = plan.design().darkShare();
         if (plan.isBlank() || dark < HAIR || dark > 1 - HAIR) {
             String key = plan.isBlank() ? "readings.nothing-laid" : "readings.one-value";
-            return new Finding(NOT_SET, List.of(), Message.of(key), List.of());
+            return Finding.notSet(Message.of(key));
         }
         boolean ofDark = dark <= 0.5 + HAIR;
         double whole = ofDark ? dark : 1 - dark;

@@ -1,7 +1,6 @@
 package umbercard.readings.share;
 
 import static umbercard.door.Finding.Verdict.FIGURE_ONLY;
-import static umbercard.door.Finding.Verdict.NOT_SET;
 
 import java.util.Arrays;
 import java.util.List;
@@ -40,7 +39,7 @@ public final class ReferenceAgreement implements Reading {
     public Finding read(Plan plan, Limits limits) {
         if (plan.reference().isEmpty() || plan.isBlank()) {
             String key = plan.isBlank() ? "readings.nothing-laid" : "readings.reference-agreement.not-set";
-            return new Finding(NOT_SET, List.of(), Message.of(key), List.of());
+            return Finding.notSet(Message.of(key));
         }
         Picture picture = plan.reference().get();
         double[] light = Arrays.stream(picture.pixels())

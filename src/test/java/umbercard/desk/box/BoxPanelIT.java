@@ -2,56 +2,24 @@ package umbercard.desk.box;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.awt.Dimension;
 import java.awt.event.KeyEvent;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import javax.swing.JFrame;
-import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 import org.junit.jupiter.api.Test;
 import umbercard.color.Lab;
 import umbercard.desk.KilnHill;
-import umbercard.desk.OnDesk;
 import umbercard.desk.session.Session;
-import umbercard.desk.theme.PaperCard;
-import umbercard.desk.theme.Theme;
 import umbercard.model.Stick;
 import umbercard.words.Words;
 
-class BoxPanelIT extends OnDesk {
-    private final List<String> onCard = new ArrayList<>();
-    private Session session;
-
+class BoxPanelIT extends OnOpenBox {
     @Override
-    protected Dimension windowSize() {
-        return new Dimension(464, 532);
-    }
-
-    @Override
-    protected JFrame makeWindow() {
-        Theme.install(false);
-        session = new Session(KilnHill.study(), Optional.empty());
-        BoxPanel box =
-                new BoxPanel(session, (stick, zone) -> onCard.add(stick.id()), () -> onCard.add("closed"), () -> {});
-        session.listen(change -> box.refresh());
-        box.refresh();
-        JFrame frame = new JFrame("box");
-        JPanel desk = new JPanel(new MigLayout("insets 16", "[grow,fill]", "[grow,fill]"));
-        PaperCard paper = new PaperCard(new MigLayout("insets 0", "[grow,fill]", "[grow,fill]"));
-        paper.add(box);
-        desk.add(paper);
-        frame.setContentPane(desk);
-        return frame;
-    }
-
-    private List<String> setOut() {
-        return ask(() -> session.study().setOut().stream().map(Stick::id).toList());
+    Session makeSession() {
+        return new Session(KilnHill.study(), Optional.empty());
     }
 
     private Stick stick(String id) {
-        return ask(() -> session.study().box().orElseThrow().sticks().stream()
+        return ask(() -> session().study().box().orElseThrow().sticks().stream()
                 .filter(s -> s.id().equals(id))
                 .findFirst()
                 .orElseThrow());
@@ -66,10 +34,6 @@ class BoxPanelIT extends OnDesk {
                 .target()
                 .getAccessibleContext()
                 .getAccessibleName());
-    }
-
-    private void choose(String toggle) {
-        window().toggleButton("box." + toggle).click();
     }
 
     @Test
@@ -87,8 +51,8 @@ class BoxPanelIT extends OnDesk {
         press("s12");
         assertThat(setOut()).containsExactly("s10");
         assertThat(spoken("s12")).doesNotContain("set out");
-        assertThat(ask(() -> session.undoable().map(Words::say).orElse(""))).startsWith("put back ");
-        act(session::undo);
+        assertThat(ask(() -> session().undoable().map(Words::say).orElse(""))).startsWith("put back ");
+        act(session()::undo);
         assertThat(setOut()).containsExactly("s10", "s12");
     }
 
@@ -143,13 +107,13 @@ class BoxPanelIT extends OnDesk {
         assertThat(stick("s10").note()).isEqualTo("half left");
         assertThat(spoken("s10")).contains("worn out");
         window().button("box.stick.s10").requireFocused();
-        act(session::undo);
+        act(session()::undo);
         assertThat(stick("s10").state()).isEqualTo(Stick.State.OWNED);
     }
 
     @Test
     void whatIsNotTouchedIsNotRounded() {
-        act(() -> session.edit(BoxEdits.change(stick("s10").withColor(new Lab(31.2345, 7.001, 17.77)))));
+        act(() -> session().edit(BoxEdits.change(stick("s10").withColor(new Lab(31.2345, 7.001, 17.77)))));
         choose("pressing.change");
         press("s10");
         window().button("box.form.keep").click();
@@ -180,14 +144,14 @@ class BoxPanelIT extends OnDesk {
 
     @Test
     void aStickJoinsTheBoxAndLeavesIt() {
-        int before = ask(() -> session.study().box().orElseThrow().sticks().size());
+        int before = ask(() -> session().study().box().orElseThrow().sticks().size());
         window().button("box.add").click();
         window().textBox("box.form.color").setText("#336699");
         window().button("box.form.keep").click();
         assertThat(window().label("box.form.told").text()).contains("name or a place");
         window().textBox("box.form.name").requireFocused().enterText("Mill blue");
         window().button("box.form.keep").click();
-        List<Stick> sticks = ask(() -> session.study().box().orElseThrow().sticks());
+        List<Stick> sticks = ask(() -> session().study().box().orElseThrow().sticks());
         assertThat(sticks).hasSize(before + 1);
         Stick added = sticks.get(before);
         assertThat(added.title()).isEqualTo("Mill blue");
@@ -197,10 +161,10 @@ class BoxPanelIT extends OnDesk {
         choose("pressing.change");
         press(added.id());
         window().button("box.form.remove").click();
-        assertThat(ask(() -> session.study().box().orElseThrow().sticks())).hasSize(before);
-        act(session::undo);
-        act(session::undo);
-        assertThat(ask(() -> session.study().box().orElseThrow().sticks())).hasSize(before);
+        assertThat(ask(() -> session().study().box().orElseThrow().sticks())).hasSize(before);
+        act(session()::undo);
+        act(session()::undo);
+        assertThat(ask(() -> session().study().box().orElseThrow().sticks())).hasSize(before);
     }
 
     @Test
@@ -208,7 +172,7 @@ class BoxPanelIT extends OnDesk {
         choose("pressing.change");
         press("s10");
         window().textBox("box.form.name").requireVisible();
-        act(() -> session.open(KilnHill.study().withTitle("another"), Optional.empty()));
+        act(() -> session().open(KilnHill.study().withTitle("another"), Optional.empty()));
         window().button("box.stick.s10").requireVisible();
         assertThat(ask(() -> robot().finder().findByName("box.form.keep", false).isShowing()))
                 .isFalse();

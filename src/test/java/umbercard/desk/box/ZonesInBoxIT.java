@@ -2,70 +2,35 @@ package umbercard.desk.box;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.awt.Dimension;
 import java.awt.event.KeyEvent;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.prefs.Preferences;
 import java.util.stream.IntStream;
 import javax.swing.JCheckBox;
-import javax.swing.JFrame;
-import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 import org.assertj.swing.core.GenericTypeMatcher;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import umbercard.color.Lab;
 import umbercard.desk.KilnHill;
-import umbercard.desk.OnDesk;
 import umbercard.desk.session.Session;
-import umbercard.desk.theme.PaperCard;
-import umbercard.desk.theme.Theme;
 import umbercard.model.Stick;
 import umbercard.store.Preferred;
 import umbercard.words.Words;
 
 /** Sticks for a zone's colors, and what could be set out, found in the box that lies over the color card. */
-class ZonesInBoxIT extends OnDesk {
-    private final List<String> onCard = new ArrayList<>();
-    private Session session;
-
+class ZonesInBoxIT extends OnOpenBox {
     @Override
-    protected Dimension windowSize() {
-        return new Dimension(464, 532);
-    }
-
-    @Override
-    protected JFrame makeWindow() {
-        Theme.install(false);
-        session = new Session(KilnHill.beforePhotograph(), Optional.empty());
+    Session makeSession() {
+        Session session = new Session(KilnHill.beforePhotograph(), Optional.empty());
         session.photograph(Optional.of(KilnHill.photograph()));
-        BoxPanel box = new BoxPanel(
-                session, (stick, zone) -> onCard.add(stick.id() + " in " + zone.orElse("none")), () -> {}, () -> {});
-        session.listen(change -> box.refresh());
-        box.refresh();
-        JFrame frame = new JFrame("box");
-        JPanel desk = new JPanel(new MigLayout("insets 16", "[grow,fill]", "[grow,fill]"));
-        PaperCard paper = new PaperCard(new MigLayout("insets 0", "[grow,fill]", "[grow,fill]"));
-        paper.add(box);
-        desk.add(paper);
-        frame.setContentPane(desk);
-        return frame;
+        return session;
     }
 
     @AfterEach
     void forgetTrust() {
         Preferences.userRoot().node("umbercard").remove("trust-in-value");
-    }
-
-    private List<String> setOut() {
-        return ask(() -> session.study().setOut().stream().map(Stick::id).toList());
-    }
-
-    private void choose(String toggle) {
-        window().toggleButton("box." + toggle).click();
     }
 
     private void turnToZones() {
@@ -95,7 +60,7 @@ class ZonesInBoxIT extends OnDesk {
 
     /** Of the sticks within half a step of a value, the one nearest to gray. */
     private String dullest(double value) {
-        return ask(() -> session.study().box().orElseThrow().sticks().stream()
+        return ask(() -> session().study().box().orElseThrow().sticks().stream()
                 .filter(stick -> Math.abs(stick.color().value() - value) <= 0.5)
                 .min(Comparator.comparingDouble(stick -> stick.color().chroma()))
                 .orElseThrow()
@@ -128,8 +93,8 @@ class ZonesInBoxIT extends OnDesk {
         until("nothing is out", () -> !isNamed(1));
         assertThat(window().label("box.zone.told").text()).contains("No stick that is at hand is set out");
         List<Stick> three =
-                ask(() -> session.study().box().orElseThrow().sticks().subList(3, 6));
-        act(() -> session.edit(BoxEdits.setOutOnly(three)));
+                ask(() -> session().study().box().orElseThrow().sticks().subList(3, 6));
+        act(() -> session().edit(BoxEdits.setOutOnly(three)));
         until("three are named", () -> isNamed(1));
         assertThat(named(1)).containsExactlyInAnyOrder("s4", "s5", "s6");
     }
@@ -142,7 +107,7 @@ class ZonesInBoxIT extends OnDesk {
     void howFarValueCountsIsForThePainterToSayAndIsKept() {
         Stick dull = new Stick("dull", "Dull", new Stick.Slot(7, 1), new Lab(27.9, 0, 0));
         Stick strong = new Stick("strong", "Strong", new Stick.Slot(7, 2), new Lab(21.9, 30, 0));
-        act(() -> session.edit(BoxEdits.setOutOnly(List.of(dull, strong))));
+        act(() -> session().edit(BoxEdits.setOutOnly(List.of(dull, strong))));
         turnToZones();
         choose("zone.from-set-out");
         until("they are named", () -> isNamed(1) && !isNamed(2));
@@ -163,7 +128,7 @@ class ZonesInBoxIT extends OnDesk {
     @Test
     void aThumbnailWithoutZonesSaysWhatIsMissing() {
         turnToZones();
-        act(() -> session.show("t2"));
+        act(() -> session().show("t2"));
         until("nothing is there", () -> window().label("box.zone.told").text().contains("there is no zone yet"));
         assertThat(isNamed(1)).isFalse();
     }
@@ -194,9 +159,9 @@ class ZonesInBoxIT extends OnDesk {
         window().button("box.suggest.only").click();
         assertThat(setOut()).containsExactlyElementsOf(offered.subList(1, offered.size()));
         window().panel("box.set-out-view").requireVisible();
-        assertThat(ask(() -> session.undoable().map(Words::say).orElse("")))
+        assertThat(ask(() -> session().undoable().map(Words::say).orElse("")))
                 .startsWith("set out " + (offered.size() - 1) + " stick");
-        act(session::undo);
+        act(session()::undo);
         assertThat(setOut()).isEmpty();
     }
 
@@ -208,13 +173,13 @@ class ZonesInBoxIT extends OnDesk {
         robot().pressAndReleaseKey(KeyEvent.VK_ESCAPE);
         window().textBox("box.find").requireVisible();
         assertThat(setOut()).isEmpty();
-        assertThat(ask(() -> session.undoable())).isEmpty();
+        assertThat(ask(() -> session().undoable())).isEmpty();
     }
 
     @Test
     void addingASuggestionKeepsWhatIsOut() {
-        Stick last = ask(() -> session.study().box().orElseThrow().sticks().get(35));
-        act(() -> session.edit(BoxEdits.setOutOnly(List.of(last))));
+        Stick last = ask(() -> session().study().box().orElseThrow().sticks().get(35));
+        act(() -> session().edit(BoxEdits.setOutOnly(List.of(last))));
         choose("set-out");
         window().button("box.suggest").click();
         until("something is suggested", () -> !picks().isEmpty());
