@@ -37,10 +37,10 @@ class ArchitectureTest {
             .importPackages("umbercard");
 
     /** A floor, so that no rule passes because nothing was looked at; raise it as the program grows. */
-    private static final int CLASSES_AT_LEAST = 400;
+    private static final int CLASSES_AT_LEAST = 600;
 
     private static final List<String> DOOR_AND_ITS_OWN =
-            List.of("door", "model", "geometry", "color", "picture", "notan", "words", "kernel");
+            List.of("door", "model", "geometry", "color", "picture", "notan", "zones", "words", "kernel");
 
     /** What each package may use of ours, besides itself; the desk and the command line may use all but each other. */
     private static final Map<String, List<String>> MAY_USE = new TreeMap<>(Map.ofEntries(
@@ -51,8 +51,9 @@ class ArchitectureTest {
             Map.entry("model", List.of("geometry", "color")),
             Map.entry("picture", List.of("geometry", "color")),
             Map.entry("notan", List.of("model", "geometry")),
-            Map.entry("door", List.of("model", "geometry", "color", "picture", "notan", "words")),
-            Map.entry("photo", List.of("model", "picture", "geometry", "color", "words", "kernel")),
+            Map.entry("zones", List.of("model", "geometry", "notan")),
+            Map.entry("door", List.of("model", "geometry", "color", "picture", "notan", "zones", "words")),
+            Map.entry("photo", List.of("model", "picture", "geometry", "color", "zones", "words", "kernel")),
             Map.entry("notes", DOOR_AND_ITS_OWN),
             Map.entry("transfer", DOOR_AND_ITS_OWN),
             Map.entry("readings", plus(DOOR_AND_ITS_OWN, "notes")),
@@ -73,7 +74,7 @@ class ArchitectureTest {
 
     private static List<String> everythingBut(String other) {
         return Stream.of(
-                        "geometry color kernel words model picture notan door photo notes transfer readings remedies easel cards rubbed store cli desk"
+                        "geometry color kernel words model picture notan zones door photo notes transfer readings remedies easel cards rubbed store cli desk"
                                 .split(" "))
                 .filter(name -> !name.equals(other))
                 .toList();

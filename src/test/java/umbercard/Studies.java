@@ -75,6 +75,7 @@ public final class Studies {
                 Optional.of(new Box("b1", "Kiln Yard 36", sticks(), Map.of())),
                 List.of(),
                 notes(9),
+                Set.of(),
                 CardSettings.usual(),
                 Map.of(),
                 Set.of(),

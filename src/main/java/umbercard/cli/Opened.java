@@ -12,6 +12,8 @@ import umbercard.model.Study;
 import umbercard.model.Thumbnail;
 import umbercard.notan.Design;
 import umbercard.notan.Fold;
+import umbercard.photo.FramedReference;
+import umbercard.photo.FramedZones;
 import umbercard.picture.Picture;
 import umbercard.readings.Evaluation;
 import umbercard.readings.Wishes;
@@ -66,10 +68,12 @@ record Opened(String name, Study study) {
     /**
      * What the readings find, as the painter and the study wish.
      *
-     * @param reference the framed photograph, if it is at hand
+     * @param photograph the whole of it, if it is at hand
      */
-    Map<String, Finding> findings(Plugins<Reading> readings, Thumbnail thumbnail, Optional<Picture> reference) {
-        Plan plan = new Plan(study, thumbnail, design(thumbnail), reference, () -> false);
+    Map<String, Finding> findings(Plugins<Reading> readings, Thumbnail thumbnail, Optional<Picture> photograph) {
+        Optional<Picture> framed = photograph.flatMap(whole -> new FramedReference().of(study, thumbnail, whole));
+        Plan plan = new Plan(study, thumbnail, design(thumbnail), framed, () -> false)
+                .withColors(() -> new FramedZones().colors(thumbnail, study, photograph));
         return Evaluation.of(readings, plan, wishes());
     }
 

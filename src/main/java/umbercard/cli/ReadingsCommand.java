@@ -14,6 +14,7 @@ import umbercard.door.Finding;
 import umbercard.door.Reading;
 import umbercard.kernel.Plugins;
 import umbercard.model.Thumbnail;
+import umbercard.picture.Picture;
 import umbercard.readings.Evaluation;
 import umbercard.words.Trouble;
 
@@ -49,22 +50,23 @@ final class ReadingsCommand implements Callable<Integer> {
         Opened opened = Opened.read(study);
         Thumbnail wanted = opened.thumbnail(thumbnail);
         Plugins<Reading> readings = Evaluation.find();
+        Optional<Picture> photograph = ReferencePhotograph.atHand(opened.study(), study);
         if (all) {
             List<ReadingsReport> reports = opened.study().thumbnails().stream()
-                    .map(each -> report(opened, readings, each))
+                    .map(each -> report(opened, readings, each, photograph))
                     .toList();
             out.println(json ? ReadingsJson.of(reports) : AllReadings.table(opened.study(), reports));
         } else {
-            ReadingsReport report = report(opened, readings, wanted);
+            ReadingsReport report = report(opened, readings, wanted, photograph);
             out.println(json ? ReadingsJson.of(report) : report.table());
         }
         SwitchedOffWords.tell(readings.switchedOff(), err);
         return 0;
     }
 
-    private ReadingsReport report(Opened opened, Plugins<Reading> readings, Thumbnail thumbnail) {
-        Map<String, Finding> findings =
-                opened.findings(readings, thumbnail, ReferencePhotograph.framed(opened.study(), thumbnail, study));
+    private static ReadingsReport report(
+            Opened opened, Plugins<Reading> readings, Thumbnail thumbnail, Optional<Picture> photograph) {
+        Map<String, Finding> findings = opened.findings(readings, thumbnail, photograph);
         return new ReadingsReport(opened.study(), Opened.wishes(), thumbnail, readings.on(), findings);
     }
 }

@@ -5,8 +5,6 @@ import java.nio.file.Path;
 import java.util.Optional;
 import umbercard.model.Reference;
 import umbercard.model.Study;
-import umbercard.model.Thumbnail;
-import umbercard.photo.FramedReference;
 import umbercard.photo.PhotoReader;
 import umbercard.photo.Progress;
 import umbercard.picture.Picture;
@@ -31,15 +29,14 @@ final class ReferencePhotograph {
         return PhotoReader.read(reference.file(), bytes, Progress.NONE);
     }
 
-    /** The part in a thumbnail's frame, small; empty, without a word, if there is no photograph or it cannot be read. */
-    static Optional<Picture> framed(Study study, Thumbnail thumbnail, Path file) {
+    /** The whole photograph; empty, without a word, if there is none or it cannot be read. */
+    static Optional<Picture> atHand(Study study, Path file) {
         if (study.reference().isEmpty()) {
             return Optional.empty();
         }
         try {
             String name = study.reference().get().file();
-            Picture photograph = PhotoReader.read(name, References.bytes(study, Optional.of(file)), Progress.NONE);
-            return new FramedReference().of(study, thumbnail, photograph);
+            return Optional.of(PhotoReader.read(name, References.bytes(study, Optional.of(file)), Progress.NONE));
         } catch (Trouble notThere) {
             return Optional.empty();
         }

@@ -22,6 +22,7 @@ import java.util.stream.Stream;
  * @param box a copy of the box that the sticks come from, so that a study stands by itself
  * @param setOut the sticks taken from the box for this painting
  * @param notes the color notes, in order of application
+ * @param rulesOff ids of the rules that arranging the notes passes over
  * @param limits the painter's own thresholds for this study: reading id, then limit name, to value
  * @param silenced ids of the readings that say nothing in this study
  */
@@ -39,6 +40,7 @@ public record Study(
         Optional<Box> box,
         List<Stick> setOut,
         List<ColorNote> notes,
+        Set<String> rulesOff,
         CardSettings cards,
         Map<String, Map<String, Double>> limits,
         Set<String> silenced,
@@ -51,6 +53,7 @@ public record Study(
         lostEdges = Set.copyOf(lostEdges);
         setOut = List.copyOf(setOut);
         notes = List.copyOf(notes);
+        rulesOff = Collections.unmodifiableSet(new TreeSet<>(rulesOff));
         Map<String, Map<String, Double>> kept = new TreeMap<>();
         limits.forEach((reading, values) -> kept.put(reading, Collections.unmodifiableMap(new TreeMap<>(values))));
         limits = Collections.unmodifiableMap(kept);
@@ -74,6 +77,7 @@ public record Study(
                 Optional.empty(),
                 List.of(),
                 List.of(),
+                Set.of(),
                 CardSettings.usual(),
                 Map.of(),
                 Set.of(),

@@ -10,7 +10,10 @@ import umbercard.model.Frame;
 import umbercard.model.Study;
 import umbercard.model.Thumbnail;
 import umbercard.model.Zone;
+import umbercard.picture.MainColor;
 import umbercard.picture.Picture;
+import umbercard.zones.ZoneMap;
+import umbercard.zones.ZonePlace;
 
 /**
  * The colors of zones of one photograph in one frame or another, kept as found: asking again for a zone that still lies
@@ -42,19 +45,34 @@ public final class FramedZones {
         }
     }
 
-    /** What to ask for each zone that has an area in a thumbnail, in the order of the study; none without a reference. */
+    /** What to ask for each zone of which something is seen in a thumbnail, in the order of the study: what no nearer zone
+     * covers of it. None without a reference. */
     public static Map<Zone, Asked> in(Thumbnail thumbnail, Study study, Picture photograph) {
         Map<Zone, Asked> asked = new LinkedHashMap<>();
         study.reference().ifPresent(reference -> {
             Frame frame = thumbnail.frame().orElse(reference.frame());
-            for (Zone zone : study.zones()) {
-                List<Outline> area = thumbnail.zoneAreas().getOrDefault(zone.id(), List.of());
-                if (!area.isEmpty()) {
-                    asked.put(zone, new Asked(photograph, frame, study.ratio(), area));
+            for (ZonePlace place : ZoneMap.of(study, thumbnail).places()) {
+                if (!place.seen().isEmpty()) {
+                    List<Outline> area = place.isCovered()
+                            ? place.seen().outlines()
+                            : thumbnail.zoneAreas().getOrDefault(place.zone().id(), List.of());
+                    asked.put(place.zone(), new Asked(photograph, frame, study.ratio(), area));
                 }
             }
         });
         return asked;
+    }
+
+    /**
+     * The main colors of each zone of which something is seen, by its id, the largest share first; none without a photograph.
+     *
+     * @throws IllegalStateException on the event thread
+     */
+    public Map<String, List<MainColor>> colors(Thumbnail thumbnail, Study study, Optional<Picture> photograph) {
+        Map<String, List<MainColor>> colors = new LinkedHashMap<>();
+        photograph.ifPresent(whole -> in(thumbnail, study, whole)
+                .forEach((zone, asked) -> of(asked).ifPresent(found -> colors.put(zone.id(), found.main()))));
+        return colors;
     }
 
     private record Framed(Asked asked, Picture picture) {}

@@ -44,6 +44,7 @@ final class StudyForm {
                 .putListUnlessEmpty("lostEdges", sorted(study.lostEdges()), StudyForm::lostEdge)
                 .putListUnlessEmpty("setOut", study.setOut(), BoxForm::stick)
                 .putList(NOTES, study.notes(), NoteForm::write)
+                .putListUnlessEmpty("rulesOff", study.rulesOff(), TextNode::valueOf)
                 .put("cards", cards(study.cards()));
         if (!study.limits().isEmpty()) {
             tree.put("limits", limits(study.limits()));
@@ -69,6 +70,7 @@ final class StudyForm {
                 fields.object("box", BoxForm::read),
                 fields.list("setOut", BoxForm::stick),
                 distinct(fields, NOTES, fields.list(NOTES, NoteForm::read), ColorNote::id),
+                Set.copyOf(fields.texts("rulesOff").orElse(List.of())),
                 fields.object("cards", StudyForm::cards).orElseGet(CardSettings::usual),
                 limits(fields),
                 Set.copyOf(fields.texts("silenced").orElse(List.of())),

@@ -17,6 +17,7 @@ import umbercard.model.Thumbnail;
 import umbercard.notan.Design;
 import umbercard.notan.Fold;
 import umbercard.photo.FramedReference;
+import umbercard.photo.FramedZones;
 import umbercard.picture.Picture;
 import umbercard.readings.Evaluation;
 import umbercard.readings.Wishes;
@@ -28,6 +29,7 @@ final class Measuring {
     private final Optional<Picture> photograph;
     private final Wishes wishes = PaintersWishes.now();
     private final FramedReference framed = new FramedReference();
+    private final FramedZones zones = new FramedZones();
     private final Runnable changed;
     private final Map<String, Map<String, Finding>> found = new HashMap<>();
     private final Latest<List<Thumbnail>, Boolean> worker =
@@ -59,8 +61,9 @@ final class Measuring {
             }
             Design design = Fold.of(thumbnail, study.ratio());
             Optional<Picture> seen = photograph.flatMap(whole -> framed.of(study, thumbnail, whole));
-            Map<String, Finding> findings =
-                    Evaluation.of(readings, new Plan(study, thumbnail, design, seen, () -> closed), wishes);
+            Plan plan = new Plan(study, thumbnail, design, seen, () -> closed)
+                    .withColors(() -> zones.colors(thumbnail, study, photograph));
+            Map<String, Finding> findings = Evaluation.of(readings, plan, wishes);
             EventQueue.invokeLater(() -> keep(thumbnail, findings));
         }
         return true;

@@ -23,6 +23,7 @@ import umbercard.model.Thumbnail;
 import umbercard.notan.Design;
 import umbercard.notan.FoldCache;
 import umbercard.photo.FramedReference;
+import umbercard.photo.FramedZones;
 import umbercard.picture.Picture;
 import umbercard.readings.Evaluation;
 
@@ -40,6 +41,7 @@ final class Measuring {
     private final Consumer<Measured> meanwhile;
     private final FoldCache folds = new FoldCache();
     private final FramedReference framed = new FramedReference();
+    private final FramedZones zones = new FramedZones();
     private final Set<String> longLast = new HashSet<>();
     private final Set<String> slow = new HashSet<>();
 
@@ -90,9 +92,10 @@ final class Measuring {
             Design design = folds.of(thumbnail, study.ratio());
             Optional<Picture> reference =
                     question.photograph().flatMap(photograph -> framed.of(study, thumbnail, photograph));
-            Plan untimed = new Plan(study, thumbnail, design, reference, stopped);
+            Plan untimed = new Plan(study, thumbnail, design, reference, stopped)
+                    .withColors(() -> zones.colors(thumbnail, study, question.photograph()));
             counting = new Timed(untimed.counted());
-            plan = new Plan(study, thumbnail, design, reference, stopped, counting);
+            plan = untimed.withMasses(counting);
             waiting = new ArrayList<>(Evaluation.heard(readings, study, question.wishes()));
             waiting.sort(Comparator.comparing(Measuring.this::isSlow));
         }
