@@ -8,7 +8,7 @@ import umbercard.model.ColorNote.Direction;
 import umbercard.model.ColorNote.Touch;
 
 /** A few strokes in the direction that the stick is to move, thin for a light touch and thick for a firm one. */
-final class Hatch {
+public final class Hatch {
     private static final double SPACING = 1.15;
     private static final double THIN = 0.22;
     private static final double THICK = 0.5;
@@ -21,10 +21,24 @@ final class Hatch {
     private Hatch() {}
 
     static void draw(Drawing drawing, Direction direction, Touch touch, Box box) {
-        double width = touch == Touch.FIRM ? THICK : THIN;
         for (List<Point> stroke : strokes(direction, box)) {
-            drawing.line(stroke, width, Ink.WORDS);
+            drawing.line(stroke, thickness(touch), Ink.WORDS);
         }
+    }
+
+    /**
+     * The strokes as they are printed, for a field with its upper left corner at 0, 0.
+     *
+     * @param width in millimeters, as is the height
+     * @return a line each, from its beginning to its end
+     */
+    public static List<List<Point>> strokes(Direction direction, double width, double height) {
+        return strokes(direction, new Box(0, 0, width, height));
+    }
+
+    /** How thick a stroke is printed, in millimeters. */
+    public static double thickness(Touch touch) {
+        return touch == Touch.FIRM ? THICK : THIN;
     }
 
     static List<List<Point>> strokes(Direction direction, Box box) {

@@ -1,22 +1,24 @@
 package umbercard.desk.notes;
 
-/** Where a strip that is dragged comes to lie. Gaps are counted from 0, before the first strip, to the number of strips. */
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/** Where strips that are dragged come to lie. */
 final class Reorder {
     private Reorder() {}
 
     /**
-     * The gap nearest to a height in the list.
+     * The edge nearest to a height in the list; of two as near the upper.
      *
      * @param y pixels from the top of the first strip; may lie outside the list
-     * @param pitch pixels from one strip to the next, over 0
-     * @param strips how many there are
+     * @param edges above the first strip or break, between two of them, and below the last, from top to bottom; at least one
+     * @return counted from 0
      */
-    static int gapAt(int y, int pitch, int strips) {
-        return Math.max(0, Math.min(strips, Math.round((float) y / pitch)));
-    }
-
-    /** The place, counted from 0, of a strip that leaves place {@code from} and is dropped into {@code gap}. */
-    static int placeAfter(int from, int gap) {
-        return gap > from ? gap - 1 : gap;
+    static int gapAt(int y, List<Integer> edges) {
+        return IntStream.range(0, edges.size())
+                .boxed()
+                .min(Comparator.comparingInt(gap -> Math.abs(edges.get(gap) - y)))
+                .orElseThrow();
     }
 }

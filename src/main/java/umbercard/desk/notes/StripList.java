@@ -9,8 +9,12 @@ import java.awt.Rectangle;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseEvent;
 import java.awt.geom.Line2D;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import javax.swing.AbstractListModel;
 import javax.swing.JList;
 import javax.swing.ListSelectionModel;
@@ -19,10 +23,11 @@ import javax.swing.text.Position;
 import umbercard.desk.session.Session;
 import umbercard.desk.theme.Keys;
 import umbercard.desk.theme.Theme;
+import umbercard.door.Edit;
 import umbercard.model.ColorNote;
 import umbercard.words.Words;
 
-/** The strips, in the order of application: selected, dragged into order, moved and removed by keys. */
+/** The strips, in the order of application: one or several selected, dragged into order, moved and removed by keys. */
 final class StripList extends JList<ColorNote> {
     /** Travel under this many pixels is a click, as a pen never rests quite still. */
     private static final int STILL = 8;
@@ -32,8 +37,11 @@ final class StripList extends JList<ColorNote> {
     private final transient Runnable openEditor;
     private int pressedAt;
 
-    /** The id of the strip under the button; its place may change under it, by undo or another edit. */
-    private transient Optional<String> carried = Optional.empty();
+    /** The ids of the strips under the button; their places may change under it, by undo or another edit. */
+    private transient List<String> carried = List.of();
+
+    /** The strip that is selected alone if the button comes up where it went down: one of several that might be dragged. */
+    private transient Optional<String> aloneIfStill = Optional.empty();
 
     private boolean dragging;
     private int gap;
@@ -66,7 +74,7 @@ final class StripList extends JList<ColorNote> {
         }
     }
 
-    /** A list of the session's notes; {@code openEditor} opens the choices of the selected one. */
+    /** A list of the session's notes; {@code openEditor} opens the choices of the selected ones. */
     StripList(Session session, Runnable openEditor) {
         this(session, new Strips(), openEditor);
     }
@@ -79,22 +87,16 @@ final class StripList extends JList<ColorNote> {
         setName("notes.strips");
         getAccessibleContext().setAccessibleName(Words.say("notes.strips.name"));
         getAccessibleContext().setAccessibleDescription(Words.say("notes.strips.description"));
-        setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+        setSelectionMode(ListSelectionModel.MULTIPLE_INTERVAL_SELECTION);
         setOpaque(false);
         setCellRenderer(new StripRenderer(session::study));
         bindKeys();
         refresh();
     }
 
-    @Override
-    public void updateUI() {
-        super.updateUI();
-        setFixedCellHeight(UIScale.scale(StripRenderer.HEIGHT));
-    }
-
     private void bindKeys() {
-        bind("alt UP", "earlier", () -> move(-1));
-        bind("alt DOWN", "later", () -> move(1));
+        bind("alt UP", "earlier", () -> editSelected(NoteEdits::earlier));
+        bind("alt DOWN", "later", () -> editSelected(NoteEdits::later));
         bind("DELETE", "remove", this::removeSelected);
         bind("BACK_SPACE", "remove", this::removeSelected);
         bind("ENTER", "change", openEditor);
@@ -104,56 +106,86 @@ final class StripList extends JList<ColorNote> {
         Keys.bind(this, WHEN_FOCUSED, stroke, name, action);
     }
 
-    /** Shows the study's notes; the same one stays selected where it still exists. */
+    /** Shows the study's notes; the same ones stay selected where they still exist. */
     void refresh() {
-        Optional<String> kept = selected().map(ColorNote::id);
+        List<String> kept = ids(selected());
         int place = getSelectedIndex();
         strips.set(session.study().notes());
-        int same = kept.map(this::indexOf).orElse(-1);
-        int next = same >= 0 ? same : Math.min(place, strips.getSize() - 1);
-        if (next < 0) {
+        int[] same = kept.stream().mapToInt(this::indexOf).filter(i -> i >= 0).toArray();
+        int next = Math.min(place, strips.getSize() - 1);
+        if (same.length == 0 && next < 0) {
             clearSelection();
-        } else if (next != getSelectedIndex()) {
-            setSelectedIndex(next);
+        } else {
+            choose(same.length > 0 ? same : new int[] {next});
         }
-        if (carried.filter(id -> indexOf(id) < 0).isPresent()) {
+        if (carried.stream().anyMatch(id -> indexOf(id) < 0)) {
             stopDragging();
         }
     }
 
+    private void choose(int... indices) {
+        if (!Arrays.equals(indices, getSelectedIndices())) {
+            setSelectedIndices(indices);
+        }
+    }
+
+    private static List<String> ids(List<ColorNote> notes) {
+        return notes.stream().map(ColorNote::id).toList();
+    }
+
     private int indexOf(String id) {
-        for (int i = 0; i < strips.getSize(); i++) {
-            if (strips.getElementAt(i).id().equals(id)) {
-                return i;
-            }
-        }
-        return -1;
+        return ids(strips.notes).indexOf(id);
     }
 
-    /** Selects the note of that id and brings it into sight; one that is not there leaves the selection alone. */
-    void select(String id) {
-        int index = indexOf(id);
-        if (index >= 0) {
-            setSelectedIndex(index);
-            ensureIndexIsVisible(index);
+    /** Selects the notes of those ids and brings them into sight; where none is there the selection stays as it is. */
+    void select(Collection<String> ids) {
+        int[] indices =
+                ids.stream().mapToInt(this::indexOf).filter(i -> i >= 0).sorted().toArray();
+        if (indices.length > 0) {
+            choose(indices);
+            ensureIndexIsVisible(indices[indices.length - 1]);
+            ensureIndexIsVisible(indices[0]);
         }
     }
 
-    /** The selected note as it stands in the study. */
-    Optional<ColorNote> selected() {
-        int index = getSelectedIndex();
-        return index >= 0 && index < strips.getSize() ? Optional.of(strips.getElementAt(index)) : Optional.empty();
+    /** The selected notes as they stand in the study, in their order. */
+    List<ColorNote> selected() {
+        return Arrays.stream(getSelectedIndices())
+                .filter(index -> index < strips.getSize())
+                .mapToObj(strips::getElementAt)
+                .toList();
     }
 
-    private void move(int by) {
-        selected().ifPresent(note -> {
-            session.edit(NoteEdits.move(note, Math.max(0, getSelectedIndex() + by)));
-            ensureIndexIsVisible(getSelectedIndex());
-        });
+    /** The first of the selected notes. */
+    Optional<ColorNote> first() {
+        return selected().stream().findFirst();
+    }
+
+    /** Makes an edit of the selected notes, if there are any; they stay selected and in sight. */
+    void editSelected(Function<List<ColorNote>, Edit> edit) {
+        List<ColorNote> chosen = selected();
+        if (!chosen.isEmpty()) {
+            session.edit(edit.apply(chosen));
+            select(ids(chosen));
+        }
     }
 
     void removeSelected() {
-        selected().ifPresent(note -> session.edit(NoteEdits.remove(note)));
+        editSelected(NoteEdits::remove);
+    }
+
+    /** Copies the selected notes and selects the copies. */
+    void duplicateSelected() {
+        List<String> before = ids(session.study().notes());
+        editSelected(NoteEdits::duplicate);
+        select(ids(session.study().notes()).stream()
+                .filter(id -> !before.contains(id))
+                .toList());
+    }
+
+    /** Sets a break over the first of the selected notes, or takes the one there away. */
+    void turnBreak() {
+        first().filter(note -> indexOf(note.id()) > 0).ifPresent(note -> session.edit(NoteEdits.turnBreak(note)));
     }
 
     @Override
@@ -173,7 +205,11 @@ final class StripList extends JList<ColorNote> {
             }
             default -> {}
         }
-        super.processMouseEvent(event);
+        if (event.getID() == MouseEvent.MOUSE_PRESSED && aloneIfStill.isPresent()) {
+            requestFocusInWindow();
+        } else {
+            super.processMouseEvent(event);
+        }
     }
 
     private int under(MouseEvent event) {
@@ -184,44 +220,75 @@ final class StripList extends JList<ColorNote> {
 
     private void press(MouseEvent event) {
         int index = SwingUtilities.isLeftMouseButton(event) ? under(event) : -1;
-        carried = index < 0
+        boolean plain = !event.isShiftDown() && !event.isControlDown() && !event.isMetaDown();
+        boolean oneOfSeveral = index >= 0 && plain && isSelectedIndex(index) && selected().size() > 1;
+        Optional<String> one = index < 0
                 ? Optional.empty()
                 : Optional.of(strips.getElementAt(index).id());
+        carried = oneOfSeveral ? ids(selected()) : one.filter(id -> plain).stream().toList();
+        aloneIfStill = oneOfSeveral ? one : Optional.empty();
         pressedAt = event.getY();
         dragging = false;
+        selectForPopup(event);
+    }
+
+    /** The secondary button means the strip under it, and all that are selected if that is one of them. */
+    private void selectForPopup(MouseEvent event) {
+        int index = SwingUtilities.isRightMouseButton(event) ? under(event) : -1;
+        if (index >= 0 && !isSelectedIndex(index)) {
+            setSelectedIndex(index);
+        }
     }
 
     private void release() {
-        int from = dragging ? carried.map(this::indexOf).orElse(-1) : -1;
+        List<String> moved = dragging ? carried : List.of();
+        Optional<String> alone = dragging ? Optional.empty() : aloneIfStill;
         stopDragging();
-        if (from >= 0) {
-            ColorNote note = strips.getElementAt(from);
-            session.edit(NoteEdits.move(note, Reorder.placeAfter(from, gap)));
-            select(note.id());
+        alone.ifPresent(id -> select(List.of(id)));
+        List<ColorNote> notes = strips.notes.stream()
+                .filter(note -> moved.contains(note.id()))
+                .toList();
+        if (!notes.isEmpty()) {
+            session.edit(NoteEdits.move(notes, gap));
+            select(moved);
         }
     }
 
     private void stopDragging() {
         dragging = false;
-        carried = Optional.empty();
+        carried = List.of();
+        aloneIfStill = Optional.empty();
         setCursor(Cursor.getDefaultCursor());
         repaint();
     }
 
-    /** A drag carries the strip; the list's own habit, to select whatever the pointer passes, is left out. */
+    /** A drag carries the strips; the list's own habit, to select whatever the pointer passes, is left out. */
     @Override
     protected void processMouseMotionEvent(MouseEvent event) {
         if (event.getID() != MouseEvent.MOUSE_DRAGGED) {
             super.processMouseMotionEvent(event);
             return;
         }
-        if (carried.isPresent() && (dragging || Math.abs(event.getY() - pressedAt) >= UIScale.scale(STILL))) {
+        if (!carried.isEmpty() && (dragging || Math.abs(event.getY() - pressedAt) >= UIScale.scale(STILL))) {
             dragging = true;
             setCursor(Cursor.getPredefinedCursor(Cursor.MOVE_CURSOR));
-            gap = Reorder.gapAt(event.getY(), getFixedCellHeight(), strips.getSize());
+            gap = Reorder.gapAt(event.getY(), edges());
             scrollRectToVisible(new Rectangle(event.getX(), event.getY(), 1, 1));
             repaint();
         }
+    }
+
+    /** Above each strip and each break, and below the last. */
+    private List<Integer> edges() {
+        List<Integer> edges = new ArrayList<>(List.of(0));
+        for (int i = 0; i < strips.getSize(); i++) {
+            Rectangle cell = getCellBounds(i, i);
+            if (StripWords.beginsSitting(strips.getElementAt(i), i + 1)) {
+                edges.add(cell.y + UIScale.scale(StripRenderer.BREAK));
+            }
+            edges.add(cell.y + cell.height);
+        }
+        return edges;
     }
 
     @Override
@@ -240,7 +307,7 @@ final class StripList extends JList<ColorNote> {
             Graphics2D smooth = Theme.smooth(g);
             smooth.setColor(Theme.color("Umbercard.ink"));
             smooth.setStroke(new BasicStroke(UIScale.scale(2f)));
-            float y = Math.max(1, Math.min(getHeight() - 1, gap * getFixedCellHeight()));
+            float y = Math.max(1, Math.min(getHeight() - 1, edges().get(gap)));
             smooth.draw(new Line2D.Float(0, y, getWidth(), y));
             smooth.dispose();
         }

@@ -11,27 +11,46 @@ import java.awt.FontMetrics;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
+import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
+import java.util.List;
 import java.util.function.Supplier;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.ListCellRenderer;
 import javax.swing.SwingUtilities;
+import umbercard.cards.faces.Hatch;
 import umbercard.color.Lab;
 import umbercard.desk.box.StickWords;
 import umbercard.desk.theme.Theme;
+import umbercard.geometry.Point;
 import umbercard.model.ColorNote;
 import umbercard.model.Stick;
 import umbercard.model.Study;
+import umbercard.words.Words;
 
 /**
- * Paints a strip as it is printed: number, the stick's color, a patch to rub the stick on with its last third gray, then
- * the stick and its use in words.
+ * Paints a strip as it is printed: number over strokes, the stick's color, a patch to rub the stick on with its last third
+ * gray, then the stick and its use in words; over it the rule of a break, under it the painter's own words.
  */
 final class StripRenderer extends JLabel implements ListCellRenderer<ColorNote> {
     /** Height of a strip in pixels at 100 %. */
-    static final int HEIGHT = 46;
+    private static final int HEIGHT = 46;
+
+    /** How much higher a strip is with words of the painter's own under it. */
+    private static final int WORDS = 16;
+
+    /** How much room the rule of a break takes over its strip. */
+    static final int BREAK = 22;
+
+    /** The strokes under the number, in millimeters as on the card. */
+    private static final double HATCH_WIDTH = 5.2;
+
+    private static final double HATCH_HEIGHT = 3.2;
+
+    /** Pixels at 100 % for each of those millimeters. */
+    private static final float HATCH_SCALE = 3;
 
     private static final float MARGIN = 6;
     private static final float NUMBER = 20;
@@ -65,29 +84,57 @@ final class StripRenderer extends JLabel implements ListCellRenderer<ColorNote> 
 
     @Override
     public Dimension getPreferredSize() {
-        return new Dimension(UIScale.scale(240), UIScale.scale(HEIGHT));
+        return new Dimension(UIScale.scale(240), UIScale.scale(HEIGHT + (hasWords() ? WORDS : 0) + above()));
+    }
+
+    private boolean hasWords() {
+        return !note.words().isBlank();
+    }
+
+    private int above() {
+        return StripWords.beginsSitting(note, number) ? BREAK : 0;
     }
 
     @Override
     protected void paintComponent(Graphics g) {
-        Graphics2D smooth = Theme.smooth(g);
-        paintGround(smooth);
+        int above = UIScale.scale(above());
+        if (above > 0) {
+            paintBreak(g, above);
+        }
+        Graphics2D smooth = Theme.smooth(g.create(0, above, getWidth(), getHeight() - above));
+        paintGround(smooth, getHeight() - above);
         float top = UIScale.scale(MARGIN);
-        float height = getHeight() - 2 * top;
+        float height = UIScale.scale(HEIGHT - 2 * MARGIN);
+        paintHatch(smooth);
         float x = UIScale.scale(MARGIN + NUMBER);
         paintSwatch(smooth, x, top, height);
         x += UIScale.scale(SWATCH + 4);
         paintPatch(smooth, x, top, height);
+        paintWords(smooth, (int) (x + UIScale.scale(PATCH + 12)));
         smooth.dispose();
-        paintWords(g, (int) (x + UIScale.scale(PATCH + 12)));
     }
 
-    private void paintGround(Graphics2D g) {
+    private void paintBreak(Graphics g, int above) {
+        Graphics2D smooth = Theme.smooth(g);
+        Font small = Theme.font("small.font");
+        FontMetrics metrics = getFontMetrics(small);
+        String words = Words.say("notes.strip.sitting");
+        int left = UIScale.scale((int) (MARGIN + NUMBER));
+        int middle = above / 2 + UIScale.scale(2);
+        int after = left + metrics.stringWidth(words) + UIScale.scale(8);
+        smooth.setColor(Theme.color("Umbercard.inkSoft"));
+        say(smooth, small, words, left, middle + (metrics.getAscent() - metrics.getDescent()) / 2, getWidth());
+        smooth.setColor(Theme.color("Umbercard.inkFaint"));
+        smooth.fill(new Rectangle2D.Float(after, middle, Math.max(0, getWidth() - UIScale.scale(8) - after), 1));
+        smooth.dispose();
+    }
+
+    private void paintGround(Graphics2D g, int height) {
         if (!selected) {
             return;
         }
         float corner = UIScale.scale(6f);
-        var ground = new RoundRectangle2D.Float(.5f, .5f, getWidth() - 1f, getHeight() - 1f, corner, corner);
+        var ground = new RoundRectangle2D.Float(.5f, .5f, getWidth() - 1f, height - 1f, corner, corner);
         g.setColor(Theme.color("Umbercard.paperSelected"));
         g.fill(ground);
         if (focused) {
@@ -95,6 +142,23 @@ final class StripRenderer extends JLabel implements ListCellRenderer<ColorNote> 
             g.setStroke(new BasicStroke(1));
             g.draw(ground);
         }
+    }
+
+    private void paintHatch(Graphics2D g) {
+        float scale = UIScale.scale(HATCH_SCALE);
+        Graphics2D field = Theme.smooth(g);
+        field.translate(
+                UIScale.scale(MARGIN - 2), UIScale.scale(HEIGHT - MARGIN - (float) HATCH_HEIGHT * HATCH_SCALE - 1));
+        field.setColor(Theme.color("Umbercard.inkSoft"));
+        field.setStroke(new BasicStroke(
+                scale * (float) Hatch.thickness(note.touch()), BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND));
+        for (List<Point> stroke : Hatch.strokes(note.direction(), HATCH_WIDTH, HATCH_HEIGHT)) {
+            Path2D path = new Path2D.Double();
+            path.moveTo(scale * stroke.get(0).x(), scale * stroke.get(0).y());
+            stroke.subList(1, stroke.size()).forEach(to -> path.lineTo(scale * to.x(), scale * to.y()));
+            field.draw(path);
+        }
+        field.dispose();
     }
 
     private void paintSwatch(Graphics2D g, float x, float top, float height) {
@@ -140,11 +204,16 @@ final class StripRenderer extends JLabel implements ListCellRenderer<ColorNote> 
         String use = StripWords.use(study.get(), note);
         boolean fits = getFontMetrics(small).stringWidth(use) <= right - x;
         say(g, fits ? small : Theme.font("small.font"), use, x, lower, right - x);
+        if (hasWords()) {
+            int left = UIScale.scale((int) (MARGIN + NUMBER));
+            int last = UIScale.scale(HEIGHT + WORDS - 8);
+            say(g, small, note.words(), left, last, right - left);
+        }
     }
 
     private int baseline(Font font, float middle) {
         FontMetrics metrics = getFontMetrics(font);
-        return Math.round(getHeight() * middle + (metrics.getAscent() - metrics.getDescent()) / 2f);
+        return Math.round(UIScale.scale(HEIGHT) * middle + (metrics.getAscent() - metrics.getDescent()) / 2f);
     }
 
     private void say(Graphics g, Font font, String words, int x, int baseline, int width) {

@@ -7,7 +7,6 @@ import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import umbercard.geometry.Outline;
 import umbercard.geometry.Point;
-import umbercard.model.ColorNote;
 import umbercard.model.Mark;
 import umbercard.model.Study;
 import umbercard.model.Thumbnail;
@@ -60,34 +59,6 @@ public final class Edits {
 
     public static UnaryOperator<Study> choose(String thumbnail) {
         return study -> study.thumbnail(thumbnail).isPresent() ? study.withChosen(Optional.of(thumbnail)) : study;
-    }
-
-    public static UnaryOperator<Study> note(String id, UnaryOperator<ColorNote> change) {
-        return study -> study.withNotes(replaced(study.notes(), n -> n.id().equals(id), change));
-    }
-
-    public static UnaryOperator<Study> addNote(ColorNote note) {
-        return study -> study.withNotes(added(study.notes(), note));
-    }
-
-    public static UnaryOperator<Study> removeNote(String id) {
-        return study -> study.withNotes(
-                study.notes().stream().filter(n -> !n.id().equals(id)).toList());
-    }
-
-    /** Moves a note so that it stands at {@code place}, counted from 0; places past either end mean that end. */
-    public static UnaryOperator<Study> moveNote(String id, int place) {
-        return study -> {
-            List<ColorNote> rest = new ArrayList<>(study.notes());
-            Optional<ColorNote> moved =
-                    rest.stream().filter(n -> n.id().equals(id)).findFirst();
-            if (moved.isEmpty()) {
-                return study;
-            }
-            rest.remove(moved.get());
-            rest.add(Math.max(0, Math.min(place, rest.size())), moved.get());
-            return study.withNotes(rest);
-        };
     }
 
     private static <T> List<T> added(List<T> list, T item) {

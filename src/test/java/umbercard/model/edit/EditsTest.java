@@ -6,34 +6,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
-import umbercard.color.Lab;
 import umbercard.geometry.Node;
 import umbercard.geometry.Outline;
 import umbercard.geometry.Point;
-import umbercard.model.ColorNote;
 import umbercard.model.Mark;
-import umbercard.model.Stick;
 import umbercard.model.Study;
 import umbercard.model.Surface;
 import umbercard.model.Thumbnail;
 
 class EditsTest {
-    private static final Stick STICK = new Stick("s1", "Slate", new Stick.Slot(1, 1), new Lab(40, 0, -8));
-
     private static final Study STUDY = Study.begin(
                     "Hill", new Surface(12, 9, Surface.Unit.IN, 0.25, Optional.empty(), true))
-            .withThumbnails(List.of(Thumbnail.empty("t1", "first"), Thumbnail.empty("t2", "second")))
-            .withNotes(List.of(
-                    ColorNote.of("a", STICK),
-                    ColorNote.of("b", STICK),
-                    ColorNote.of("c", STICK),
-                    ColorNote.of("d", STICK)));
-
-    private static String order(Study study) {
-        return String.join("", study.notes().stream().map(ColorNote::id).toList());
-    }
+            .withThumbnails(List.of(Thumbnail.empty("t1", "first"), Thumbnail.empty("t2", "second")));
 
     @Test
     void coordinatesSnapToTheGrid() {
@@ -74,27 +58,7 @@ class EditsTest {
     }
 
     @Test
-    void notesAreAddedChangedAndRemovedById() {
-        Study study = Edits.addNote(ColorNote.of("e", STICK)).apply(STUDY);
-        assertThat(order(study)).isEqualTo("abcde");
-        study = Edits.removeNote("b").apply(study);
-        assertThat(order(study)).isEqualTo("acde");
-        study = Edits.note("c", note -> note.withPurpose("sky")).apply(study);
-        assertThat(study.notes()).extracting(ColorNote::purpose).containsExactly("", "sky", "", "");
-    }
-
-    @ParameterizedTest
-    @CsvSource({"a,2,bcad", "d,0,dabc", "b,1,abcd", "b,99,acdb", "c,-5,cabd", "a,3,bcda", "d,1,adbc"})
-    void aMovedNoteStandsAtThePlaceCountedWithoutIt(String id, int place, String order) {
-        assertThat(order(Edits.moveNote(id, place).apply(STUDY))).isEqualTo(order);
-    }
-
-    @Test
     void whatTheStudyDoesNotHaveChangesNothing() {
-        assertThat(Edits.moveNote("gone", 0).apply(STUDY)).isEqualTo(STUDY);
-        assertThat(Edits.removeNote("gone").apply(STUDY)).isEqualTo(STUDY);
-        assertThat(Edits.note("gone", note -> note.withPurpose("sky")).apply(STUDY))
-                .isEqualTo(STUDY);
         assertThat(Edits.thumbnail("gone", t -> t.withName("x")).apply(STUDY)).isEqualTo(STUDY);
         Mark mark = new Mark("m1", Mark.Kind.LAY, Outline.rectangle(0, 0, 1, 1));
         assertThat(Edits.addMark("gone", mark).apply(STUDY)).isEqualTo(STUDY);
@@ -103,6 +67,6 @@ class EditsTest {
     @Test
     void unknownFieldsStayThroughEdits() {
         Study study = STUDY.withMore(Map.of("weather", "still"));
-        assertThat(Edits.removeNote("a").apply(study).more()).containsEntry("weather", "still");
+        assertThat(Edits.choose("t2").apply(study).more()).containsEntry("weather", "still");
     }
 }

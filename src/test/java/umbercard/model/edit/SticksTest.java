@@ -67,7 +67,7 @@ class SticksTest {
     @Test
     void whatIsPutRightIsRightEverywhere() {
         Stick better = BOX.get(1).withColor(new Lab(44, 3, 3));
-        Study study = Edits.addNote(ColorNote.of("n1", BOX.get(1))).apply(setOut(1, 2));
+        Study study = Notes.add(List.of(ColorNote.of("n1", BOX.get(1)))).apply(setOut(1, 2));
         Study now = Sticks.change(better).apply(study);
         assertThat(now.box().orElseThrow().sticks()).containsExactly(BOX.get(0), better, BOX.get(2), BOX.get(3));
         assertThat(now.setOut()).containsExactly(better, BOX.get(2));
@@ -76,7 +76,7 @@ class SticksTest {
 
     @Test
     void aStickTakenOutOfTheBoxStaysOnTheCard() {
-        Study study = Edits.addNote(ColorNote.of("n1", BOX.get(1))).apply(setOut(1, 2));
+        Study study = Notes.add(List.of(ColorNote.of("n1", BOX.get(1)))).apply(setOut(1, 2));
         Study now = Sticks.remove("s2").apply(study);
         assertThat(now.box().orElseThrow().sticks()).containsExactly(BOX.get(0), BOX.get(2), BOX.get(3));
         assertThat(now.setOut()).containsExactly(BOX.get(2));
@@ -102,7 +102,7 @@ class SticksTest {
     /** An id says nothing across boxes: without care the new box's first stick would count as set out and on the card. */
     @Test
     void sticksOfTheLastBoxAreNotTakenForThoseOfAnother() {
-        Study study = Edits.addNote(ColorNote.of("n1", BOX.get(0))).apply(setOut(0, 3));
+        Study study = Notes.add(List.of(ColorNote.of("n1", BOX.get(0)))).apply(setOut(0, 3));
         Box other = new Box(
                 "b", "another", List.of(stick("s1", 70), stick("s2", 75).withId("s1-2"), stick("s9", 80)), Map.of());
         Study now = Sticks.take(other).apply(study);
