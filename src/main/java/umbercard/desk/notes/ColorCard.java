@@ -1,6 +1,7 @@
 package umbercard.desk.notes;
 
 import java.awt.CardLayout;
+import java.util.List;
 import java.util.Optional;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -100,31 +101,33 @@ public final class ColorCard extends PaperCard {
     }
 
     private void selectionChanged() {
-        Optional<ColorNote> selected = strips.selected();
-        change.setEnabled(selected.isPresent());
-        remove.setEnabled(selected.isPresent());
-        zone.show(selected);
+        List<ColorNote> selected = strips.selected();
+        change.setEnabled(!selected.isEmpty());
+        remove.setEnabled(!selected.isEmpty());
+        zone.show(strips.first());
         if (selected.isEmpty()) {
             closeEditor();
-        }
-        if (editor.isVisible()) {
-            selected.ifPresent(editor::show);
+        } else if (editor.isVisible()) {
+            editor.show(selected);
         }
     }
 
     private void keepInSight() {
         validate();
-        strips.selected().map(ColorNote::id).ifPresent(strips::select);
+        strips.select(selectedIds());
+    }
+
+    private List<String> selectedIds() {
+        return strips.selected().stream().map(ColorNote::id).toList();
     }
 
     private void openEditor() {
-        strips.selected().ifPresent(note -> {
-            editor.show(note);
+        if (!strips.selected().isEmpty()) {
+            editor.show(strips.selected());
             editor.setVisible(true);
-            validate();
-            strips.select(note.id());
+            keepInSight();
             editor.begin();
-        });
+        }
     }
 
     private void closeEditor() {
@@ -134,7 +137,7 @@ public final class ColorCard extends PaperCard {
         }
     }
 
-    /** Takes the purpose that is being typed, as far as it is; the editor stays open and the focus where it is. */
+    /** Takes what is being typed, as far as it is; the editor stays open and the focus where it is. */
     public void settle() {
         editor.settle();
     }
@@ -142,15 +145,15 @@ public final class ColorCard extends PaperCard {
     /** Puts a stick on the card as the next strip: in that zone, else in the one of the selected strip and for its purpose. */
     private void add(Stick stick, Optional<String> zone) {
         String id = session.study().newId("n");
-        session.edit(NoteEdits.add(id, stick, strips.selected(), zone));
-        strips.select(id);
+        session.edit(NoteEdits.add(id, stick, strips.first(), zone));
+        strips.select(List.of(id));
     }
 
     /** Lays the box over the card. */
     public void openBox() {
         boxOpen = true;
         pages.show(this, BOX);
-        box.open(strips.selected().flatMap(ColorNote::zone));
+        box.open(strips.first().flatMap(ColorNote::zone));
     }
 
     /** Takes the box off the card again. */

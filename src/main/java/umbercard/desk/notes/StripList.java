@@ -139,8 +139,11 @@ final class StripList extends JList<ColorNote> {
 
     /** Selects the notes of those ids and brings them into sight; where none is there the selection stays as it is. */
     void select(Collection<String> ids) {
-        int[] indices =
-                ids.stream().mapToInt(this::indexOf).filter(i -> i >= 0).sorted().toArray();
+        int[] indices = ids.stream()
+                .mapToInt(this::indexOf)
+                .filter(i -> i >= 0)
+                .sorted()
+                .toArray();
         if (indices.length > 0) {
             choose(indices);
             ensureIndexIsVisible(indices[indices.length - 1]);
@@ -221,11 +224,14 @@ final class StripList extends JList<ColorNote> {
     private void press(MouseEvent event) {
         int index = SwingUtilities.isLeftMouseButton(event) ? under(event) : -1;
         boolean plain = !event.isShiftDown() && !event.isControlDown() && !event.isMetaDown();
-        boolean oneOfSeveral = index >= 0 && plain && isSelectedIndex(index) && selected().size() > 1;
+        boolean oneOfSeveral =
+                index >= 0 && plain && isSelectedIndex(index) && selected().size() > 1;
         Optional<String> one = index < 0
                 ? Optional.empty()
                 : Optional.of(strips.getElementAt(index).id());
-        carried = oneOfSeveral ? ids(selected()) : one.filter(id -> plain).stream().toList();
+        carried = oneOfSeveral
+                ? ids(selected())
+                : one.filter(id -> plain).stream().toList();
         aloneIfStill = oneOfSeveral ? one : Optional.empty();
         pressedAt = event.getY();
         dragging = false;
@@ -245,9 +251,8 @@ final class StripList extends JList<ColorNote> {
         Optional<String> alone = dragging ? Optional.empty() : aloneIfStill;
         stopDragging();
         alone.ifPresent(id -> select(List.of(id)));
-        List<ColorNote> notes = strips.notes.stream()
-                .filter(note -> moved.contains(note.id()))
-                .toList();
+        List<ColorNote> notes =
+                strips.notes.stream().filter(note -> moved.contains(note.id())).toList();
         if (!notes.isEmpty()) {
             session.edit(NoteEdits.move(notes, gap));
             select(moved);
@@ -307,7 +312,8 @@ final class StripList extends JList<ColorNote> {
             Graphics2D smooth = Theme.smooth(g);
             smooth.setColor(Theme.color("Umbercard.ink"));
             smooth.setStroke(new BasicStroke(UIScale.scale(2f)));
-            float y = Math.max(1, Math.min(getHeight() - 1, edges().get(gap)));
+            List<Integer> edges = edges();
+            float y = Math.max(1, Math.min(getHeight() - 1, edges.get(Math.min(gap, edges.size() - 1))));
             smooth.draw(new Line2D.Float(0, y, getWidth(), y));
             smooth.dispose();
         }

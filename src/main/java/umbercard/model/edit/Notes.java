@@ -42,8 +42,8 @@ public final class Notes {
         return study -> withItems(
                 study,
                 items(study).stream()
-                        .filter(item -> item.filter(note -> ids.contains(note.id()))
-                                .isEmpty())
+                        .filter(item ->
+                                item.filter(note -> ids.contains(note.id())).isEmpty())
                         .toList());
     }
 
@@ -101,8 +101,7 @@ public final class Notes {
             List<String> fresh = study.newIds("n", chosen.size());
             List<ColorNote> copies = new ArrayList<>();
             for (int i = 0; i < chosen.size(); i++) {
-                copies.add(
-                        chosen.get(i).withId(fresh.get(i)).withPinned(false).withBreakBefore(false));
+                copies.add(chosen.get(i).withId(fresh.get(i)).withPinned(false).withBreakBefore(false));
             }
             all.addAll(all.indexOf(chosen.get(chosen.size() - 1)) + 1, copies);
             return study.withNotes(all);

@@ -56,6 +56,10 @@ class ColorCardIT extends OnDesk {
         return window().list("notes.strips");
     }
 
+    private int pitch() {
+        return ask(() -> strips().target().getCellBounds(0, 0).height);
+    }
+
     private List<String> ids() {
         return ask(() -> session.study().notes().stream().map(ColorNote::id).toList());
     }
@@ -119,7 +123,7 @@ class ColorCardIT extends OnDesk {
 
     @Test
     void aStripIsDraggedIntoPlace() {
-        int pitch = ask(() -> strips().target().getFixedCellHeight());
+        int pitch = pitch();
         drag(
                 strips().target(),
                 MouseButton.LEFT_BUTTON,
@@ -137,7 +141,7 @@ class ColorCardIT extends OnDesk {
 
     @Test
     void theLineOfInsertionShowsAndEscapeDropsTheDrag() {
-        int pitch = ask(() -> strips().target().getFixedCellHeight());
+        int pitch = pitch();
         robot().moveMouse(strips().target(), new Point(60, 20));
         robot().pressMouse(MouseButton.LEFT_BUTTON);
         robot().moveMouse(strips().target(), new Point(60, 3 * pitch + 2));
@@ -161,7 +165,7 @@ class ColorCardIT extends OnDesk {
 
     @Test
     void theStripThatWasTakenUpIsDroppedWhereverItStandsMeanwhile() {
-        act(() -> session.edit(NoteEdits.move(note("n2"), 0)));
+        act(() -> session.edit(NoteEdits.move(List.of(note("n2")), 0)));
         carry(0, 3);
         undo();
         robot().releaseMouse(MouseButton.LEFT_BUTTON);
@@ -171,7 +175,7 @@ class ColorCardIT extends OnDesk {
     }
 
     private void carry(int from, int gap) {
-        int pitch = ask(() -> strips().target().getFixedCellHeight());
+        int pitch = pitch();
         robot().moveMouse(strips().target(), new Point(60, from * pitch + 20));
         robot().pressMouse(MouseButton.LEFT_BUTTON);
         robot().moveMouse(strips().target(), new Point(60, gap * pitch + 2));
@@ -302,7 +306,7 @@ class ColorCardIT extends OnDesk {
     void whatIsBeingTypedOutlastsAnEditElsewhere() {
         strips().item(0).doubleClick();
         typeAsPurpose("xy");
-        act(() -> session.edit(NoteEdits.remove(note("n4"))));
+        act(() -> session.edit(NoteEdits.remove(List.of(note("n4")))));
         robot().enterText("z");
         act(card::settle);
         assertThat(note("n1").purpose()).isEqualTo("xyz");

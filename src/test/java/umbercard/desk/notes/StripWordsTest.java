@@ -39,4 +39,19 @@ class StripWordsTest {
         assertThat(StripWords.spoken(study, study.notes().get(1), 2))
                 .isEqualTo("2. A2  Peat, value 2.1: slope shadow, darks, slanting left, firm");
     }
+
+    @Test
+    void aLaterLayerAndAPlaceThatIsKeptAreTold() {
+        ColorNote note = study.notes().get(2).withLayer(2).withPinned(true);
+        assertThat(StripWords.use(study, note)).isEqualTo("ridge · land edge · flat · firm · layer 2 · kept in place");
+    }
+
+    @Test
+    void aScreenReaderSaysTheBreakAndThePaintersOwnWords() {
+        ColorNote note = study.notes().get(1).withBreakBefore(true).withWords("drag it sideways");
+        assertThat(StripWords.spoken(study, note, 2))
+                .isEqualTo("next session. 2. A2  Peat, value 2.1: slope shadow, darks, slanting left, firm."
+                        + " drag it sideways");
+        assertThat(StripWords.spoken(study, note, 1)).startsWith("1. A2");
+    }
 }

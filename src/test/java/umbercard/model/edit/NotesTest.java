@@ -113,10 +113,10 @@ class NotesTest {
     @Property(tries = 100)
     void movingKeepsEveryNoteAndTheOrderOfThoseThatStay(
             @ForAll @Size(max = 5) Set<@IntRange(max = 6) Integer> moved, @ForAll @IntRange(max = 10) int gap) {
-        List<String> ids = moved.stream().map(place -> ids("abcdefg").get(place)).toList();
+        List<String> ids =
+                moved.stream().map(place -> ids("abcdefg").get(place)).toList();
         String then = card(Notes.move(ids, gap).apply(study("abc|de|fg"))).replace("|", "");
-        assertThat(then.chars().sorted().toArray())
-                .isEqualTo("abcdefg".chars().toArray());
+        assertThat(then.chars().sorted().toArray()).isEqualTo("abcdefg".chars().toArray());
         String stay = "abcdefg".replaceAll("[" + String.join("", ids) + "-]", "");
         assertThat(then.replaceAll("[^" + stay + "-]", "")).isEqualTo(stay);
     }
@@ -127,11 +127,7 @@ class NotesTest {
         Study after = Notes.duplicate(List.of("b", "c")).apply(pinned);
         assertThat(card(after)).isEqualTo("a|bcn1n2d");
         assertThat(after.notes().get(3))
-                .isEqualTo(pinned.notes()
-                        .get(1)
-                        .withId("n1")
-                        .withPinned(false)
-                        .withBreakBefore(false));
+                .isEqualTo(pinned.notes().get(1).withId("n1").withPinned(false).withBreakBefore(false));
         holds("abc", Notes.duplicate(List.of("x")), "abc");
     }
 
