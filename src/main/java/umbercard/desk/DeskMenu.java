@@ -10,6 +10,7 @@ import javax.swing.JMenuItem;
 import javax.swing.JRadioButtonMenuItem;
 import javax.swing.KeyStroke;
 import umbercard.color.ValueScale;
+import umbercard.desk.notes.ColorCard;
 import umbercard.desk.session.Session;
 import umbercard.desk.theme.Theme;
 import umbercard.store.Preferred;
@@ -33,6 +34,7 @@ final class DeskMenu extends JMenuBar {
             Runnable takeKilnYard,
             Runnable saveBox,
             Photographing photographing,
+            ColorCard colorCard,
             Runnable settle) {}
 
     private final transient Session session;
@@ -68,9 +70,16 @@ final class DeskMenu extends JMenuBar {
                 item("box-photograph", 0, 0, actions.photographing()::tray),
                 item("rubbed-card", 0, 0, actions.photographing()::rubbed),
                 item("save-box", 0, 0, actions.saveBox())));
+        add(notes(actions.colorCard()));
         add(view());
         session.listen(change -> nameEdits());
         nameEdits();
+    }
+
+    private JMenu notes(ColorCard card) {
+        JMenu menu = menu("notes", KeyEvent.VK_C);
+        card.offer(menu.getPopupMenu(), settle);
+        return menu;
     }
 
     private JMenu view() {

@@ -83,6 +83,7 @@ public final class DeskWindow extends JFrame {
                         boxes::takeKilnYard,
                         boxes::save,
                         new Photographing(session, photographs, telling, choosing),
+                        colorCard,
                         this::settle)));
         bar.bindKeys(getRootPane());
         column.bindKeys(getRootPane());

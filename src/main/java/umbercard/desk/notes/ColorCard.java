@@ -1,10 +1,13 @@
 package umbercard.desk.notes;
 
 import java.awt.CardLayout;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.JPopupMenu;
 import javax.swing.JScrollPane;
 import net.miginfocom.swing.MigLayout;
 import umbercard.desk.box.BoxPanel;
@@ -35,8 +38,8 @@ public final class ColorCard extends PaperCard {
     private final NoteEditor editor;
     private final ZoneLine zone;
     private final BoxPanel box;
-    private final WordButton change;
-    private final WordButton remove;
+    private final transient List<NoteAction> actions;
+    private final Map<NoteAction, WordButton> words = new LinkedHashMap<>();
     private boolean boxOpen;
 
     /** The card of the session's study; {@code openBoxFile} asks for a box file when the study has none. */
@@ -51,8 +54,14 @@ public final class ColorCard extends PaperCard {
         editor = new NoteEditor(session, this::closeEditor);
         box = new BoxPanel(session, this::add, this::closeBox, openBoxFile);
         zone = new ZoneLine(session, this::keepInSight);
-        change = word("change", this::openEditor);
-        remove = word("remove", strips::removeSelected);
+        actions = List.of(
+                action("open-box", "", this::openBox),
+                ofSelected("change", "ENTER", true, this::openEditor),
+                ofSelected("duplicate", "ctrl D", false, strips::duplicateSelected),
+                ofSelected("break", "ctrl ENTER", false, strips::turnBreak),
+                ofSelected("keep", "ctrl K", false, () -> strips.editSelected(NoteEdits::turnPinned)),
+                ofSelected("remove", "DELETE", false, strips::removeSelected));
+        bindKeys();
         middle.setOpaque(false);
         editor.setVisible(false);
         add(notesPage(), NOTES);
@@ -68,9 +77,39 @@ public final class ColorCard extends PaperCard {
         refresh();
     }
 
-    private static WordButton word(String key, Runnable action) {
-        return WordButton.onPaper(
-                "notes." + key, Words.say("notes." + key), Words.say("notes." + key + ".description"), action);
+    private static NoteAction action(String name, String keys, Runnable run) {
+        return new NoteAction(name, keys, false, () -> true, run);
+    }
+
+    private NoteAction ofSelected(String name, String keys, boolean opensGroup, Runnable run) {
+        return new NoteAction(name, keys, opensGroup, () -> !strips.selected().isEmpty(), run);
+    }
+
+    /** Fills a menu with what can be done with the color notes; {@code first} is run before any of it. */
+    public void offer(JPopupMenu menu, Runnable first) {
+        NoteAction.fill(menu, actions, first);
+    }
+
+    private void bindKeys() {
+        for (NoteAction action : actions) {
+            if (!action.keys().isEmpty()) {
+                Keys.bindWhile(action.possible(), strips, WHEN_FOCUSED, action.keys(), action.name(), action.run());
+            }
+        }
+        JPopupMenu popup = new JPopupMenu();
+        popup.setName("notes.popup");
+        offer(popup, this::settle);
+        strips.setComponentPopupMenu(popup);
+    }
+
+    private WordButton word(String name) {
+        NoteAction action = actions.stream()
+                .filter(one -> one.name().equals(name))
+                .findFirst()
+                .orElseThrow();
+        WordButton word = WordButton.onPaper("notes." + name, action.words(), action.description(), action.run());
+        words.put(action, word);
+        return word;
     }
 
     private JPanel notesPage() {
@@ -85,9 +124,9 @@ public final class ColorCard extends PaperCard {
         page.add(middle, "wmin 0");
         page.add(zone, "wmin 0, gapleft 6, gaptop 8");
         page.add(editor, "gapleft 6, gaptop 8");
-        page.add(word("open-box", this::openBox), "split 3, growx 0, gaptop 8");
-        page.add(change, "growx 0, gapleft 8");
-        page.add(remove, "growx 0, gapleft push");
+        page.add(word("open-box"), "split 3, growx 0, gaptop 8");
+        page.add(word("change"), "growx 0, gapleft 8");
+        page.add(word("remove"), "growx 0, gapleft push");
         Keys.bindWhile(
                 editor::isVisible, page, WHEN_ANCESTOR_OF_FOCUSED_COMPONENT, "ESCAPE", "close", this::closeEditor);
         return page;
@@ -102,8 +141,7 @@ public final class ColorCard extends PaperCard {
 
     private void selectionChanged() {
         List<ColorNote> selected = strips.selected();
-        change.setEnabled(!selected.isEmpty());
-        remove.setEnabled(!selected.isEmpty());
+        words.forEach((action, word) -> word.setEnabled(action.possible().getAsBoolean()));
         zone.show(strips.first());
         if (selected.isEmpty()) {
             closeEditor();

@@ -5,6 +5,7 @@ import java.awt.BasicStroke;
 import java.awt.Cursor;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
+import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseEvent;
@@ -20,6 +21,7 @@ import javax.swing.JList;
 import javax.swing.ListSelectionModel;
 import javax.swing.SwingUtilities;
 import javax.swing.text.Position;
+import org.jspecify.annotations.Nullable;
 import umbercard.desk.session.Session;
 import umbercard.desk.theme.Keys;
 import umbercard.desk.theme.Theme;
@@ -97,9 +99,7 @@ final class StripList extends JList<ColorNote> {
     private void bindKeys() {
         bind("alt UP", "earlier", () -> editSelected(NoteEdits::earlier));
         bind("alt DOWN", "later", () -> editSelected(NoteEdits::later));
-        bind("DELETE", "remove", this::removeSelected);
         bind("BACK_SPACE", "remove", this::removeSelected);
-        bind("ENTER", "change", openEditor);
     }
 
     private void bind(String stroke, String name, Runnable action) {
@@ -235,15 +235,16 @@ final class StripList extends JList<ColorNote> {
         aloneIfStill = oneOfSeveral ? one : Optional.empty();
         pressedAt = event.getY();
         dragging = false;
-        selectForPopup(event);
     }
 
-    /** The secondary button means the strip under it, and all that are selected if that is one of them. */
-    private void selectForPopup(MouseEvent event) {
-        int index = SwingUtilities.isRightMouseButton(event) ? under(event) : -1;
+    /** The popup is for the strip under the pointer, and for all that are selected if that is one of them. */
+    @Override
+    public @Nullable Point getPopupLocation(@Nullable MouseEvent event) {
+        int index = event == null ? -1 : under(event);
         if (index >= 0 && !isSelectedIndex(index)) {
             setSelectedIndex(index);
         }
+        return super.getPopupLocation(event);
     }
 
     private void release() {

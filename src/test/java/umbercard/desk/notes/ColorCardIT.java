@@ -12,7 +12,9 @@ import java.util.Optional;
 import javax.swing.JComboBox;
 import javax.swing.JFrame;
 import javax.swing.JLabel;
+import javax.swing.JMenuItem;
 import javax.swing.JPanel;
+import javax.swing.JSpinner;
 import net.miginfocom.swing.MigLayout;
 import org.assertj.swing.core.GenericTypeMatcher;
 import org.assertj.swing.core.MouseButton;
@@ -25,6 +27,7 @@ import umbercard.desk.OnDesk;
 import umbercard.desk.session.Session;
 import umbercard.desk.theme.Theme;
 import umbercard.model.ColorNote;
+import umbercard.model.ColorNote.Touch;
 import umbercard.model.Stick;
 import umbercard.model.Zone;
 import umbercard.words.Words;
@@ -180,6 +183,105 @@ class ColorCardIT extends OnDesk {
         robot().pressMouse(MouseButton.LEFT_BUTTON);
         robot().moveMouse(strips().target(), new Point(60, gap * pitch + 2));
         robot().waitForIdle();
+    }
+
+    @Test
+    void severalStripsAreDraggedAndChangedTogether() {
+        strips().selectItems(0, 2);
+        int pitch = pitch();
+        drag(
+                strips().target(),
+                MouseButton.LEFT_BUTTON,
+                List.of(new Point(60, 20), new Point(60, 60), new Point(60, 4 * pitch - 4)));
+        assertThat(ids()).containsExactly("n2", "n4", "n1", "n3");
+        assertThat(undoable()).isEqualTo("move 2 strips");
+        strips().requireSelectedItems(2, 3);
+
+        robot().pressAndReleaseKey(KeyEvent.VK_ENTER);
+        window().comboBox("notes.editor.zone").requireFocused();
+        assertThat(purposeShown()).isEmpty();
+        window().comboBox("notes.editor.touch").selectItem("light");
+        until(
+                "both are light",
+                () -> note("n1").touch() == note("n3").touch() && note("n3").touch() == Touch.LIGHT);
+        assertThat(undoable()).isEqualTo("change touch of 2 strips");
+        assertThat(note("n1").purpose()).isEqualTo("darks");
+        assertThat(note("n3").purpose()).isEqualTo("land-edge");
+        shots("several");
+        strips().clickItem(0);
+        strips().requireSelectedItems(0);
+    }
+
+    @Test
+    void oneOfSeveralIsSelectedAloneByAClick() {
+        strips().selectItems(0, 1, 2);
+        drag(strips().target(), MouseButton.LEFT_BUTTON, List.of(new Point(60, 66), new Point(60, 68)));
+        strips().requireSelectedItems(1);
+        assertThat(undoable()).isEqualTo("nothing");
+    }
+
+    @Test
+    void aBreakIsSetMovedPastAndTakenAway() {
+        strips().clickItem(2);
+        robot().pressAndReleaseKey(KeyEvent.VK_ENTER, InputEvent.CTRL_MASK);
+        assertThat(note("n3").breakBefore()).isTrue();
+        assertThat(undoable()).isEqualTo("break before Far slate");
+        shots("break");
+        robot().pressAndReleaseKey(KeyEvent.VK_UP, InputEvent.ALT_MASK);
+        assertThat(ids()).containsExactly("n1", "n2", "n3", "n4");
+        assertThat(note("n4").breakBefore()).isTrue();
+        assertThat(note("n3").breakBefore()).isFalse();
+
+        int below = ask(() -> strips().target().getCellBounds(3, 3).y);
+        drag(
+                strips().target(),
+                MouseButton.LEFT_BUTTON,
+                List.of(new Point(60, 20), new Point(60, 60), new Point(60, below + 24)));
+        assertThat(ids()).containsExactly("n2", "n3", "n1", "n4");
+        assertThat(note("n1").breakBefore()).isTrue();
+        strips().clickItem(2);
+        robot().pressAndReleaseKey(KeyEvent.VK_ENTER, InputEvent.CTRL_MASK);
+        assertThat(ask(() -> session.study().notes())).noneMatch(ColorNote::breakBefore);
+    }
+
+    @Test
+    void stripsAreCopiedAndKeptInPlaceByKeysAndByThePopup() {
+        strips().clickItem(1);
+        robot().pressAndReleaseKey(KeyEvent.VK_D, InputEvent.CTRL_MASK);
+        assertThat(ids()).containsExactly("n1", "n2", "n5", "n3", "n4");
+        strips().requireSelectedItems(2);
+        robot().pressAndReleaseKey(KeyEvent.VK_K, InputEvent.CTRL_MASK);
+        assertThat(note("n5").pinned()).isTrue();
+        robot().click(strips().target(), new Point(60, 3 * pitch() + 20), MouseButton.RIGHT_BUTTON, 1);
+        shots("popup");
+        robot().click(robot().finder().findByName("notes-keep", JMenuItem.class, true));
+        assertThat(note("n3").pinned()).isTrue();
+        strips().requireSelectedItems(3);
+        shots("kept");
+    }
+
+    @Test
+    void layerAndOwnWordsAreEdits() {
+        strips().item(1).doubleClick();
+        act(() -> robot().finder()
+                .findByName(card, "notes.editor.layer", JSpinner.class)
+                .setValue(2));
+        assertThat(note("n2").layer()).isEqualTo(2);
+        window().textBox("notes.editor.words").enterText("drag it sideways");
+        act(card::settle);
+        assertThat(note("n2").words()).isEqualTo("drag it sideways");
+        assertThat(undoable()).isEqualTo("change words of Peat");
+        shots("own-words");
+    }
+
+    @Test
+    void wordsTypedStayWithTheirStripWhenAnotherIsClicked() {
+        strips().item(0).doubleClick();
+        window().textBox("notes.editor.words").enterText("soft");
+        strips().clickItem(1);
+        assertThat(note("n1").words()).isEqualTo("soft");
+        assertThat(note("n2").words()).isEmpty();
+        assertThat(window().textBox("notes.editor.words").text()).isEmpty();
     }
 
     @Test
