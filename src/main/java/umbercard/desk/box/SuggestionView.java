@@ -1,14 +1,12 @@
 package umbercard.desk.box;
 
 import com.formdev.flatlaf.FlatClientProperties;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -16,7 +14,6 @@ import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
 import umbercard.desk.theme.Controls;
 import umbercard.desk.theme.Keys;
-import umbercard.desk.theme.Swatch;
 import umbercard.desk.theme.WordButton;
 import umbercard.model.Stick;
 import umbercard.notes.SettingOut;
@@ -30,15 +27,11 @@ final class SuggestionView extends JPanel {
 
     private final JComboBox<Integer> most;
     private final JTextArea summary = Controls.onPaper(Controls.sentence());
-    private final JPanel picks = new JPanel(new MigLayout("insets 0, gap 8 6, wrap 3", "[]4[][grow,fill]", ""));
+    private final StickChecks picks = new StickChecks("box.suggest", this::allow);
     private final JTextArea missed = Controls.sentence();
     private final List<WordButton> acts;
     private final WordButton back;
-    private final transient List<Taken> taken = new ArrayList<>();
     private transient Optional<ZoneQuestions.Answer> shown = Optional.empty();
-
-    /** A stick of the suggestion, and whether the painter takes it. */
-    private record Taken(Stick stick, JCheckBox box) {}
 
     /**
      * @param asked run when another number of sticks is wanted
@@ -62,9 +55,9 @@ final class SuggestionView extends JPanel {
             wait("box.suggest.wait");
             asked.run();
         });
-        picks.setOpaque(false);
         missed.putClientProperty(FlatClientProperties.STYLE_CLASS, "paperSoft");
-        acts = List.of(word("only", () -> only.accept(chosen())), word("also", () -> also.accept(chosen())));
+        acts = List.of(
+                word("only", () -> only.accept(picks.chosen())), word("also", () -> also.accept(picks.chosen())));
         this.back = word("back", back);
         JLabel title = Controls.onPaper(new JLabel(Words.say("box.suggest.title")));
         title.putClientProperty(FlatClientProperties.STYLE, "font: $semibold.font");
@@ -91,13 +84,6 @@ final class SuggestionView extends JPanel {
     /** How many sticks are wanted at most. */
     int most() {
         return most.getItemAt(most.getSelectedIndex());
-    }
-
-    private List<Stick> chosen() {
-        return taken.stream()
-                .filter(one -> one.box().isSelected())
-                .map(Taken::stick)
-                .toList();
     }
 
     /** Says that it is being looked for. */
@@ -138,32 +124,15 @@ final class SuggestionView extends JPanel {
     }
 
     private void fill(List<Suggestion.Pick> now) {
-        picks.removeAll();
-        taken.clear();
-        for (Suggestion.Pick pick : now) {
-            String title = StickWords.stick(pick.stick());
-            String reason = Words.say(pick.reason());
-            JCheckBox check = Controls.onPaper(new JCheckBox("", true));
-            check.setName("box.suggest." + pick.stick().id());
-            check.setOpaque(false);
-            check.getAccessibleContext().setAccessibleName(title + ", " + reason);
-            check.addActionListener(event -> allow());
-            JLabel sample = new JLabel(new Swatch(pick.stick().color(), 28));
-            JTextArea why = Controls.onPaper(Controls.sentence());
-            why.setName("box.suggest.why");
-            why.setText(title + "\n" + reason);
-            taken.add(new Taken(pick.stick(), check));
-            picks.add(check, "w 24!, h 24!");
-            picks.add(sample);
-            picks.add(why, "wmin 0");
-        }
+        picks.fill(now.stream()
+                .map(pick -> new StickChecks.Line(
+                        pick.stick().id(), pick.stick(), StickWords.stick(pick.stick()), Words.say(pick.reason())))
+                .toList());
         picks.add(missed, "span, wmin 0, growx, gaptop 4, hidemode 3");
         allow();
-        picks.revalidate();
-        picks.repaint();
     }
 
     private void allow() {
-        acts.forEach(act -> act.setEnabled(!chosen().isEmpty()));
+        acts.forEach(act -> act.setEnabled(!picks.chosen().isEmpty()));
     }
 }

@@ -1,6 +1,7 @@
 package umbercard.desk.notes;
 
 import java.awt.CardLayout;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,6 +30,7 @@ public final class ColorCard extends PaperCard {
     private static final String EMPTY = "empty";
     private static final String NOTES = "notes";
     private static final String BOX = "box";
+    private static final String OFFERS = "offers";
 
     private final transient Session session;
     private final CardLayout pages = new CardLayout();
@@ -38,6 +40,7 @@ public final class ColorCard extends PaperCard {
     private final NoteEditor editor;
     private final ZoneLine zone;
     private final BoxPanel box;
+    private final OffersPage offers;
     private final transient List<NoteAction> actions;
     private final Map<NoteAction, WordButton> words = new LinkedHashMap<>();
     private boolean boxOpen;
@@ -54,18 +57,24 @@ public final class ColorCard extends PaperCard {
         editor = new NoteEditor(session, this::closeEditor);
         box = new BoxPanel(session, this::add, this::closeBox, openBoxFile);
         zone = new ZoneLine(session, this::keepInSight);
+        offers = new OffersPage(this::take, this::backToNotes);
         actions = List.of(
                 action("open-box", "", this::openBox),
                 ofSelected("change", "ENTER", true, this::openEditor),
                 ofSelected("duplicate", "ctrl D", false, strips::duplicateSelected),
                 ofSelected("break", "ctrl ENTER", false, strips::turnBreak),
                 ofSelected("keep", "ctrl K", false, () -> strips.editSelected(NoteEdits::turnPinned)),
-                ofSelected("remove", "DELETE", false, strips::removeSelected));
+                ofSelected("remove", "DELETE", false, strips::removeSelected),
+                offering(OfferKind.MATCHES, true),
+                offering(OfferKind.TURN_SKY, false),
+                offering(OfferKind.ECHO, false),
+                offering(OfferKind.PART, false));
         bindKeys();
         middle.setOpaque(false);
         editor.setVisible(false);
         add(notesPage(), NOTES);
         add(box, BOX);
+        add(offers, OFFERS);
         strips.addListSelectionListener(event -> selectionChanged());
         session.listen(changed -> {
             switch (changed) {
@@ -83,6 +92,40 @@ public final class ColorCard extends PaperCard {
 
     private NoteAction ofSelected(String name, String keys, boolean opensGroup, Runnable run) {
         return new NoteAction(name, keys, opensGroup, () -> !strips.selected().isEmpty(), run);
+    }
+
+    private NoteAction offering(OfferKind kind, boolean opensGroup) {
+        return new NoteAction(
+                kind.key(),
+                "",
+                opensGroup,
+                () -> session.study().thumbnail(session.shown()).isPresent(),
+                () -> offer(kind));
+    }
+
+    private void offer(OfferKind kind) {
+        session.study().thumbnail(session.shown()).ifPresent(thumbnail -> {
+            boxOpen = false;
+            pages.show(this, OFFERS);
+            offers.ask(kind, new OfferKind.Asked(session.study(), thumbnail, session.photograph()));
+        });
+    }
+
+    /** Puts notes on the card that were offered. They were found for the study as it was: their ids may be taken by now. */
+    private void take(List<ColorNote> taken) {
+        List<String> ids = session.study().newIds("n", taken.size());
+        List<ColorNote> notes = new ArrayList<>();
+        for (int i = 0; i < ids.size(); i++) {
+            notes.add(taken.get(i).withId(ids.get(i)));
+        }
+        backToNotes();
+        session.edit(NoteEdits.add(notes));
+        strips.select(ids);
+    }
+
+    private void backToNotes() {
+        pages.show(this, NOTES);
+        strips.requestFocusInWindow();
     }
 
     /** Fills a menu with what can be done with the color notes; {@code first} is run before any of it. */
@@ -197,8 +240,7 @@ public final class ColorCard extends PaperCard {
     /** Takes the box off the card again. */
     public void closeBox() {
         boxOpen = false;
-        pages.show(this, NOTES);
-        strips.requestFocusInWindow();
+        backToNotes();
     }
 
     /** Whether the box lies over the card. */
