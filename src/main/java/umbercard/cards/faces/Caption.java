@@ -16,8 +16,9 @@ import umbercard.words.Words;
  * not fit is shortened.
  *
  * @param zone empty where none is chosen
+ * @param own a layer over the first and the painter's own words; empty for neither. They take the last of four lines
  */
-record Caption(String name, String zone, String purpose, String direction, String touch) {
+record Caption(String name, String zone, String purpose, String direction, String touch, String own) {
 
     static Caption of(ColorNote note, Study study) {
         Stick stick = note.stick();
@@ -30,7 +31,17 @@ record Caption(String name, String zone, String purpose, String direction, Strin
                         .orElse("")),
                 Setting.plain(Purposes.words(note.purpose())),
                 Words.say("trade.direction." + note.direction().key()),
-                Words.say("trade.touch." + note.touch().key()));
+                Words.say("trade.touch." + note.touch().key()),
+                own(note));
+    }
+
+    private static String own(ColorNote note) {
+        String words = Setting.plain(note.words());
+        if (note.layer() == 1) {
+            return words;
+        }
+        String layer = Words.say("cards.notes.layer", Integer.toString(note.layer()));
+        return words.isEmpty() ? layer : Words.say("cards.notes.joined", layer, words);
     }
 
     /** All of it in one sentence. */
@@ -41,6 +52,7 @@ record Caption(String name, String zone, String purpose, String direction, Strin
         parts.add(zone);
         parts.add(purpose);
         parts.add(Words.say("cards.notes.touch", direction, touch));
+        parts.add(own);
         return String.join(", ", parts.stream().filter(part -> !part.isEmpty()).toList());
     }
 
@@ -53,7 +65,17 @@ record Caption(String name, String zone, String purpose, String direction, Strin
      * @param count how many there may be, 3 or more
      */
     List<String> lines(Setting setting, Style nameStyle, double first, Style style, double width, int count) {
-        List<String> strokes = strokes(setting, style, width, count > 3);
+        if (!own.isEmpty() && count > 3) {
+            List<String> lines = lines(setting, nameStyle, first, style, width, count - 1, count > 4);
+            lines.add(setting.shortened(own, width, style));
+            return lines;
+        }
+        return lines(setting, nameStyle, first, style, width, count, count > 3);
+    }
+
+    private List<String> lines(
+            Setting setting, Style nameStyle, double first, Style style, double width, int count, boolean spare) {
+        List<String> strokes = strokes(setting, style, width, spare);
         boolean placed = !zone.isEmpty() || !purpose.isEmpty();
         int room = count - strokes.size() - 1;
         List<String> where = placed ? placed(setting, style, width, room > 1) : List.of();

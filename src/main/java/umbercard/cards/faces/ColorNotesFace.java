@@ -112,7 +112,8 @@ public final class ColorNotesFace implements Face {
         NotesLayout.Needs needs = new NotesLayout.Needs(
                 strips.stream().mapToDouble(Strip::labels).max().orElse(0),
                 strips.stream().mapToDouble(Strip::strokes).max().orElse(0),
-                headWidth(study, look, setting));
+                headWidth(study, look, setting),
+                strips.stream().anyMatch(Strip::saysMore));
         NotesLayout layout = new NotesLayout(card, look, setting, study.concept(), needs);
         if (!layout.serves()) {
             throw Room.refuse(

@@ -27,8 +27,9 @@ final class NotesLayout {
      * @param labels the widest number or place
      * @param strokes the widest words for strokes, in their brief form
      * @param head the title with a number of cards beside it
+     * @param more whether any strip has words that take a fourth line
      */
-    record Needs(double labels, double strokes, double head) {}
+    record Needs(double labels, double strokes, double head, boolean more) {}
 
     NotesLayout(Size card, Look look, Setting setting, String concept, Needs needs) {
         this.card = card;
@@ -45,7 +46,7 @@ final class NotesLayout {
         StripForm four = StripForm.of(each, needs.labels(), 4, look);
         double height = stripsHeight();
         boolean free = three.words() < look.number("wordsNarrow") && four.rows(height) == three.rows(height);
-        boolean needed = needs.strokes() > three.widest(look.number("columnGap"));
+        boolean needed = needs.more() || needs.strokes() > three.widest(look.number("columnGap"));
         form = free || needed ? four.spread(height, look.number("lineMore") / 4) : three;
     }
 

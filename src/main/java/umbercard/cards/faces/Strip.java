@@ -40,6 +40,11 @@ final class Strip {
         return setting.width(caption.strokes(), Style.regular(look.number("wordsPoints")));
     }
 
+    /** Whether there is something to say of it that takes a fourth line. */
+    boolean saysMore() {
+        return !caption.own().isEmpty();
+    }
+
     private Style key() {
         return Style.medium(look.number("keyPoints"));
     }

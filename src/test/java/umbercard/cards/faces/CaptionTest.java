@@ -2,16 +2,18 @@ package umbercard.cards.faces;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import umbercard.Studies;
 import umbercard.cards.type.Roboto;
+import umbercard.model.ColorNote;
 import umbercard.model.Study;
 
 class CaptionTest {
     private static final Setting SETTING = new Setting(Roboto.type());
     private static final Style STYLE = Style.regular(9);
     private static final Caption WATER =
-            new Caption("Mill water", "mill pond", "restated growth", "along the form", "light");
+            new Caption("Mill water", "mill pond", "restated growth", "along the form", "light", "");
 
     @Test
     void saysAllWhereThereIsRoom() {
@@ -37,7 +39,7 @@ class CaptionTest {
 
     @Test
     void breaksANameWhereALineIsFree() {
-        Caption plain = new Caption("Mill water in the shade", "", "", "flat", "firm");
+        Caption plain = new Caption("Mill water in the shade", "", "", "flat", "firm", "");
         assertThat(plain.lines(SETTING, STYLE, 20, STYLE, 40, 3))
                 .containsExactly("Mill water in", "the shade", "flat, firm touch");
     }
@@ -47,6 +49,17 @@ class CaptionTest {
         assertThat(WATER.lines(SETTING, STYLE, 12, STYLE, 60, 3).get(0))
                 .startsWith("Mill")
                 .endsWith("…");
+    }
+
+    @Test
+    void aLaterLayerAndThePaintersOwnWordsTakeTheFourthLine() {
+        ColorNote note = Studies.kilnHill().notes().get(0).withLayer(2).withWords(" drag it\nsideways ");
+        Caption caption = Caption.of(note, Studies.kilnHill());
+        List<String> lines = caption.lines(SETTING, STYLE, 60, STYLE, 60, 4);
+        assertThat(lines).hasSize(4).endsWith("layer 2, drag it sideways");
+        assertThat(caption.lines(SETTING, STYLE, 60, STYLE, 60, 3)).isEqualTo(lines.subList(0, 3));
+        assertThat(Caption.of(note.withWords(""), Studies.kilnHill()).own()).isEqualTo("layer 2");
+        assertThat(Caption.of(note.withLayer(1), Studies.kilnHill()).own()).isEqualTo("drag it sideways");
     }
 
     @Test

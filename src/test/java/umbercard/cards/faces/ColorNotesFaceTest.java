@@ -119,6 +119,22 @@ class ColorNotesFaceTest {
     }
 
     @Test
+    void thePaintersOwnWordsAreOnTheCardWhateverItsSize() throws IOException {
+        List<ColorNote> notes = new ArrayList<>(Studies.notes(4));
+        notes.set(2, notes.get(2).withWords("drag it sideways").withLayer(2));
+        for (String size : List.of("3x5in", "4x6in", "5x8in")) {
+            for (boolean landscape : List.of(true, false)) {
+                WrittenCard card = Written.cards(
+                                on(Studies.kilnHill().withNotes(notes), size, landscape), "color-notes")
+                        .get(0);
+                assertThat(words(card.part("strip-3")))
+                        .as(size + landscape)
+                        .anyMatch(line -> line.startsWith("layer 2, drag it s"));
+            }
+        }
+    }
+
+    @Test
     void aNoteWithNothingButAStickIsLaid() throws IOException {
         ColorNote bare = Studies.notes(1)
                 .get(0)
