@@ -13,7 +13,6 @@ import umbercard.model.Stick;
 
 /** Sticks to be taken or left, one under the other, each with its reason; all are taken until the painter unmarks one. */
 public final class StickChecks extends JPanel {
-    private final String name;
     private final transient Runnable changed;
     private final transient List<Line> lines = new ArrayList<>();
     private final List<JCheckBox> checks = new ArrayList<>();
@@ -28,14 +27,12 @@ public final class StickChecks extends JPanel {
     public record Line(String id, Stick stick, String title, String reason) {}
 
     /**
-     * An empty list.
+     * An empty list. The boxes of its lines are named after it and after their ids, with a dot between them.
      *
-     * @param name before the ids of the lines, with a dot, it names their boxes
      * @param changed run when one is marked or unmarked
      */
-    public StickChecks(String name, Runnable changed) {
+    public StickChecks(Runnable changed) {
         super(new MigLayout("insets 0, gap 8 6, wrap 3", "[]4[][grow,fill]", ""));
-        this.name = name;
         this.changed = changed;
         setOpaque(false);
     }
@@ -47,12 +44,12 @@ public final class StickChecks extends JPanel {
         checks.clear();
         for (Line line : now) {
             JCheckBox check = Controls.onPaper(new JCheckBox("", true));
-            check.setName(name + "." + line.id());
+            check.setName(getName() + "." + line.id());
             check.setOpaque(false);
             check.getAccessibleContext().setAccessibleName(line.title() + ", " + line.reason());
             check.addActionListener(event -> changed.run());
             JTextArea why = Controls.onPaper(Controls.sentence());
-            why.setName(name + ".why");
+            why.setName(getName() + ".why");
             why.setText(line.title() + "\n" + line.reason());
             lines.add(line);
             checks.add(check);

@@ -27,7 +27,7 @@ final class SuggestionView extends JPanel {
 
     private final JComboBox<Integer> most;
     private final JTextArea summary = Controls.onPaper(Controls.sentence());
-    private final StickChecks picks = new StickChecks("box.suggest", this::allow);
+    private final StickChecks picks = new StickChecks(this::allow);
     private final JTextArea missed = Controls.sentence();
     private final List<WordButton> acts;
     private final WordButton back;
@@ -43,6 +43,7 @@ final class SuggestionView extends JPanel {
         super(new MigLayout("insets 0, gap 0 6, wrap 1, hidemode 3", "[grow,fill]", "[][][grow,fill,0::][]"));
         setOpaque(false);
         setName("box.suggestion");
+        picks.setName("box.suggest");
         summary.setName("box.suggest.summary");
         missed.setName("box.suggest.missed");
         Integer[] numbers = IntStream.rangeClosed(SettingOut.Wish.LEAST_MOST, SettingOut.Wish.MOST_MOST)

@@ -33,7 +33,7 @@ final class OffersPage extends JPanel {
     private final transient Latest<Question, Answer> worker;
     private final JLabel title = Controls.onPaper(new JLabel());
     private final JTextArea summary = Controls.onPaper(Controls.sentence());
-    private final StickChecks checks = new StickChecks("notes.offer", this::allow);
+    private final StickChecks checks = new StickChecks(this::allow);
     private final JTextArea remarks = Controls.sentence();
     private final WordButton take;
     private final WordButton back;
@@ -62,6 +62,7 @@ final class OffersPage extends JPanel {
         setOpaque(false);
         setName("notes.offers");
         title.putClientProperty(FlatClientProperties.STYLE, "font: $semibold.font");
+        checks.setName("notes.offer");
         summary.setName("notes.offers.summary");
         remarks.setName("notes.offers.remarks");
         remarks.putClientProperty(FlatClientProperties.STYLE_CLASS, "paperSoft");
