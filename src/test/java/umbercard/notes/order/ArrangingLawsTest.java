@@ -40,7 +40,7 @@ class ArrangingLawsTest {
     @Provide
     Arbitrary<ColorNote> tight() {
         return Combinators.combine(
-                        Arbitraries.of("darks", "land-edge", "sky", "water"),
+                        Arbitraries.of("darks", "land-edge", "sky", "glow"),
                         Arbitraries.of("high", "trees", "pond"),
                         Arbitraries.of("", "", "p"))
                 .as((purpose, zone, marks) -> Scene.note("n:" + purpose + "@" + zone + "/5" + marks));
