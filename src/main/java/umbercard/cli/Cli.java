@@ -18,6 +18,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.TypeConversionException;
 import umbercard.model.Keyed;
 import umbercard.model.Light;
+import umbercard.notes.order.OrderRule;
 import umbercard.remedies.CardLine;
 import umbercard.store.Preferred;
 import umbercard.words.Trouble;
@@ -70,6 +71,7 @@ public final class Cli {
                 .addSubcommand(new ReadingsCommand(out, err))
                 .addSubcommand(new RaiseCommand(out, err))
                 .addSubcommand(new MatchCommand(out, err))
+                .addSubcommand(new ArrangeCommand(out))
                 .addSubcommand(new CardsCommand(out, err))
                 .addSubcommand(new BoxCommand(out, err))
                 .addSubcommand(new PluginsCommand(out))
@@ -98,6 +100,7 @@ public final class Cli {
                 .registerConverter(Numbering.Scale.class, Numbering.Scale::parse)
                 .registerConverter(LineHeight.class, LineHeight::parse)
                 .registerConverter(CardLine.class, Cli::line)
+                .registerConverter(OrderRule.class, Cli::rule)
                 .registerConverter(Light.class, Cli::light)
                 .registerConverter(Path.class, Cli::path);
     }
@@ -112,6 +115,12 @@ public final class Cli {
         return Keyed.find(CardLine.class, key)
                 .orElseThrow(
                         () -> new TypeConversionException(Words.say("cli.wrong.line", key, Keys.of(CardLine.class))));
+    }
+
+    private static OrderRule rule(String key) {
+        return Keyed.find(OrderRule.class, key)
+                .orElseThrow(
+                        () -> new TypeConversionException(Words.say("cli.wrong.rule", key, Keys.of(OrderRule.class))));
     }
 
     private static Path path(String written) {

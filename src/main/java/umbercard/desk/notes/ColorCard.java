@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JPopupMenu;
@@ -19,6 +20,7 @@ import umbercard.desk.theme.PaperCard;
 import umbercard.desk.theme.WordButton;
 import umbercard.model.ColorNote;
 import umbercard.model.Stick;
+import umbercard.model.Thumbnail;
 import umbercard.words.Words;
 
 /**
@@ -31,6 +33,7 @@ public final class ColorCard extends PaperCard {
     private static final String NOTES = "notes";
     private static final String BOX = "box";
     private static final String OFFERS = "offers";
+    private static final String ARRANGING = "arranging";
 
     private final transient Session session;
     private final CardLayout pages = new CardLayout();
@@ -41,6 +44,7 @@ public final class ColorCard extends PaperCard {
     private final ZoneLine zone;
     private final BoxPanel box;
     private final OffersPage offers;
+    private final ArrangePage arranging;
     private final transient List<NoteAction> actions;
     private final Map<NoteAction, WordButton> words = new LinkedHashMap<>();
     private boolean boxOpen;
@@ -58,6 +62,7 @@ public final class ColorCard extends PaperCard {
         box = new BoxPanel(session, this::add, this::closeBox, openBoxFile);
         zone = new ZoneLine(session, this::keepInSight);
         offers = new OffersPage(this::take, this::backToNotes);
+        arranging = new ArrangePage(this::arrange, this::backToNotes);
         actions = List.of(
                 action("open-box", "", this::openBox),
                 ofSelected("change", "ENTER", true, this::openEditor),
@@ -65,7 +70,9 @@ public final class ColorCard extends PaperCard {
                 ofSelected("break", "ctrl ENTER", false, strips::turnBreak),
                 ofSelected("keep", "ctrl K", false, () -> strips.editSelected(NoteEdits::turnPinned)),
                 ofSelected("remove", "DELETE", false, strips::removeSelected),
-                offering(OfferKind.MATCHES, true),
+                new NoteAction(
+                        "arrange", "", true, () -> session.study().notes().size() > 1, this::openArranging),
+                offering(OfferKind.MATCHES, false),
                 offering(OfferKind.TURN_SKY, false),
                 offering(OfferKind.ECHO, false),
                 offering(OfferKind.PART, false));
@@ -75,10 +82,15 @@ public final class ColorCard extends PaperCard {
         add(notesPage(), NOTES);
         add(box, BOX);
         add(offers, OFFERS);
+        add(arranging, ARRANGING);
         strips.addListSelectionListener(event -> selectionChanged());
         session.listen(changed -> {
             switch (changed) {
-                case STUDY, WORDS -> refresh();
+                case STUDY -> {
+                    leaveWhatWasFound();
+                    refresh();
+                }
+                case WORDS -> refresh();
                 case SHOWN, PHOTOGRAPH -> box.refresh();
                 case PREVIEW, FILE -> {}
             }
@@ -121,6 +133,26 @@ public final class ColorCard extends PaperCard {
         backToNotes();
         session.edit(NoteEdits.add(notes));
         strips.select(ids);
+    }
+
+    /** What an open page has found belongs to the study as it was. */
+    private void leaveWhatWasFound() {
+        if (offers.isVisible() || arranging.isVisible()) {
+            pages.show(this, boxOpen ? BOX : NOTES);
+        }
+    }
+
+    private void openArranging() {
+        Thumbnail anywhere = Thumbnail.empty("", "");
+        boxOpen = false;
+        pages.show(this, ARRANGING);
+        arranging.ask(
+                session.study(), session.study().thumbnail(session.shown()).orElse(anywhere));
+    }
+
+    private void arrange(List<ColorNote> order, Set<String> rulesOff) {
+        backToNotes();
+        session.edit(NoteEdits.arrange(order, rulesOff));
     }
 
     private void backToNotes() {
@@ -167,9 +199,10 @@ public final class ColorCard extends PaperCard {
         page.add(middle, "wmin 0");
         page.add(zone, "wmin 0, gapleft 6, gaptop 8");
         page.add(editor, "gapleft 6, gaptop 8");
-        page.add(word("open-box"), "split 3, growx 0, gaptop 8");
-        page.add(word("change"), "growx 0, gapleft 8");
-        page.add(word("remove"), "growx 0, gapleft push");
+        page.add(word("open-box"), "split 4, growx 0, gaptop 8");
+        page.add(word("arrange"), "growx 0, gapleft 8");
+        page.add(word("change"), "growx 0, gapleft push");
+        page.add(word("remove"), "growx 0, gapleft 8");
         Keys.bindWhile(
                 editor::isVisible, page, WHEN_ANCESTOR_OF_FOCUSED_COMPONENT, "ESCAPE", "close", this::closeEditor);
         return page;

@@ -15,6 +15,7 @@ import javax.swing.JLabel;
 import javax.swing.JMenuItem;
 import javax.swing.JPanel;
 import javax.swing.JSpinner;
+import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
 import org.assertj.swing.core.GenericTypeMatcher;
 import org.assertj.swing.core.MouseButton;
@@ -328,6 +329,61 @@ class ColorCardIT extends OnDesk {
         robot().pressAndReleaseKey(KeyEvent.VK_ESCAPE);
         window().panel("notes.card");
         strips().requireFocused();
+    }
+
+    @Test
+    void theCardIsArrangedByTheRulesThatAreMarked() {
+        act(() -> session.edit(NoteEdits.move(List.of(note("n3")), 0)));
+        window().button("notes.arrange").click();
+        until(
+                "an order is found",
+                () -> window().button("notes.arranging.take").target().isEnabled());
+        window().button("notes.arranging.take").requireFocused();
+        assertThat(reasons())
+                .containsExactly(
+                        "A1  Sloe · was 2\nBefore Far slate: darks before all that comes over them.",
+                        "A2  Peat · was 3\nBefore Far slate: darks before all that comes over them.",
+                        "A3  Far slate · was 1\nAfter Peat: darks before all that comes over them.",
+                        "A4  Rime\nNo rule speaks: it stays where you had it.");
+        shots("arranging");
+        window().toggleButton("notes.arranging.show.rules").click();
+        shots("arranging-rules");
+        window().checkBox("notes.arranging.rule.darks-early").click();
+        until(
+                "another order is found",
+                () -> window().button("notes.arranging.take").target().isEnabled());
+        window().toggleButton("notes.arranging.show.order").click();
+        window().button("notes.arranging.take").click();
+        assertThat(undoable()).isEqualTo("arrange the card");
+        assertThat(ask(() -> session.study().rulesOff())).containsExactly("darks-early");
+        strips().requireFocused();
+        undo();
+        assertThat(ids()).containsExactly("n3", "n1", "n2", "n4");
+
+        window().button("notes.arrange").click();
+        robot().pressAndReleaseKey(KeyEvent.VK_ESCAPE);
+        strips().requireFocused();
+    }
+
+    private List<String> reasons() {
+        return ask(() -> robot()
+                .finder()
+                .findAll(card, new GenericTypeMatcher<>(JTextArea.class, true) {
+                    @Override
+                    protected boolean isMatching(JTextArea words) {
+                        return "notes.arranging.why".equals(words.getName());
+                    }
+                })
+                .stream()
+                .map(JTextArea::getText)
+                .toList());
+    }
+
+    @Test
+    void whatWasFoundForAnotherStudyIsLeft() {
+        window().button("notes.arrange").click();
+        act(() -> session.edit(NoteEdits.remove(List.of(note("n4")))));
+        assertThat(ask(() -> strips().target().isShowing())).isTrue();
     }
 
     @Test
