@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
 import umbercard.color.Lab;
 import umbercard.color.MunsellValue;
@@ -69,7 +70,7 @@ public final class Skies {
         return study.withZones(zones)
                 .withThumbnails(study.thumbnails().stream()
                         .map(thumbnail -> {
-                            Map<String, List<Outline>> areas = new java.util.TreeMap<>(thumbnail.zoneAreas());
+                            Map<String, List<Outline>> areas = new TreeMap<>(thumbnail.zoneAreas());
                             areas.put(zone.id(), area);
                             return thumbnail.withZoneAreas(areas);
                         })

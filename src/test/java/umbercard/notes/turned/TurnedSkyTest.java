@@ -16,6 +16,7 @@ import net.jqwik.api.Provide;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import umbercard.color.MunsellValue;
 import umbercard.model.ColorNote;
 import umbercard.model.ColorNote.Touch;
 import umbercard.model.Level;
@@ -26,6 +27,7 @@ import umbercard.model.Zone;
 import umbercard.model.Zone.Distance;
 import umbercard.model.Zone.Plane;
 import umbercard.notes.Purposes;
+import umbercard.store.Samples;
 import umbercard.words.Words;
 import umbercard.zones.ZoneMap;
 
@@ -83,7 +85,7 @@ class TurnedSkyTest {
         assertThat(check).isEqualTo("mix");
         assertThat(incidence).isBetween(0.0, 90.0);
         assertThat(reflected).isBetween(Math.min(object, water), Math.max(object, water));
-        Stick sky = Skies.stick("sky", umbercard.color.MunsellValue.ofLuminance(object), 0, 0);
+        Stick sky = Skies.stick("sky", MunsellValue.ofLuminance(object), 0, 0);
         double value = sky.color().value();
         Study study = Skies.study(sky)
                 .withSetOut(List.of(
@@ -96,8 +98,7 @@ class TurnedSkyTest {
     void theBoxServesWhereNothingSetOutDoes() {
         Study study = Skies.study(GLOW);
         Stick inBox = Skies.stick("boxed", 8, 6, 19);
-        Study boxed = study.withBox(
-                Optional.of(umbercard.store.Samples.kilnYard().box().withSticks(List.of(inBox))));
+        Study boxed = study.withBox(Optional.of(Samples.kilnYard().box().withSticks(List.of(inBox))));
         Offers offers = Skies.turned(boxed);
         assertThat(sticks(offers)).containsExactly("boxed");
         Study added = offers.adding().apply(boxed);
