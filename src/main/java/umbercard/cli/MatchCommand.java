@@ -49,7 +49,7 @@ final class MatchCommand implements Callable<Integer> {
     private Optional<StickCount> suggest = Optional.empty();
 
     @ArgGroup(exclusive = false)
-    private Optional<OntoCard> ontoCard = Optional.empty();
+    private OntoCard ontoCard = new OntoCard();
 
     @Option(names = "--json", descriptionKey = "cli.help.match.json")
     private boolean json;
@@ -68,8 +68,8 @@ final class MatchCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Trouble {
         numbering.use();
-        if (ontoCard.isPresent()) {
-            OffersReport.refuseExisting(ontoCard.get().written());
+        if (ontoCard.written().isPresent()) {
+            OffersReport.refuseExisting(ontoCard.written().get());
         }
         Opened opened = Opened.read(file);
         Thumbnail wanted = opened.thumbnail(thumbnail);
@@ -78,9 +78,9 @@ final class MatchCommand implements Callable<Integer> {
         Trust trusted = trust.map(share -> new Trust(share.of())).orElse(Trust.VALUE_FIRST);
         Optional<Suggestion> suggestion = suggest.map(most -> SettingOut.of(
                 zones, atHand, SettingOut.Wish.USUAL.withTrust(trusted).withMost(most.of())));
-        if (ontoCard.isPresent()) {
+        if (ontoCard.written().isPresent()) {
             AtHand from = suggestion.map(MatchCommand::picked).orElse(atHand);
-            onto(ontoCard.get(), opened, wanted, zones, from, trusted);
+            onto(opened, wanted, zones, from, trusted);
             return 0;
         }
         MatchReport report = new MatchReport(
@@ -104,8 +104,7 @@ final class MatchCommand implements Callable<Integer> {
                 suggestion.picks().stream().map(Suggestion.Pick::stick).toList());
     }
 
-    private void onto(
-            OntoCard card, Opened opened, Thumbnail wanted, List<ColoredZone> zones, AtHand from, Trust trusted)
+    private void onto(Opened opened, Thumbnail wanted, List<ColoredZone> zones, AtHand from, Trust trusted)
             throws Trouble {
         Offers offers = FromMatches.of(
                 opened.study(),
@@ -115,8 +114,8 @@ final class MatchCommand implements Callable<Integer> {
                 zones,
                 from,
                 trusted,
-                card.most());
-        OffersReport report = new OffersReport(opened, wanted, offers, Optional.of(card.written()));
+                ontoCard.most());
+        OffersReport report = new OffersReport(opened, wanted, offers, ontoCard.written());
         report.write(file);
         out.println(json ? report.json() : report.inWords());
     }

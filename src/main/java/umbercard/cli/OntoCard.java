@@ -1,6 +1,7 @@
 package umbercard.cli;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.OptionalInt;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.TypeConversionException;
@@ -21,7 +22,7 @@ final class OntoCard {
     private ZoneCount most = new ZoneCount(OptionalInt.empty());
 
     @Option(names = "-o", required = true, paramLabel = "OUT", descriptionKey = "cli.help.match.out")
-    private Path written = Path.of("");
+    private Optional<Path> written = Optional.empty();
 
     /** How many notes a zone gets at most, as it is written in a call; without a number as many as is usual. */
     record ZoneCount(OptionalInt of) {
@@ -40,7 +41,8 @@ final class OntoCard {
         return most.of();
     }
 
-    Path written() {
+    /** Where the study goes; empty where nothing of this is wished. */
+    Optional<Path> written() {
         return written;
     }
 }
