@@ -65,7 +65,7 @@ final class MatchJson {
         json.put("value", color.value());
     }
 
-    private static Map<String, Object> stick(Stick stick) {
+    static Map<String, Object> stick(Stick stick) {
         Map<String, Object> json = new LinkedHashMap<>();
         json.put("id", stick.id());
         stick.name().ifPresent(name -> json.put("name", name));
@@ -125,7 +125,7 @@ final class MatchJson {
         return json;
     }
 
-    private static String said(Message message) {
+    static String said(Message message) {
         return Words.say(message, ValueScale.MUNSELL);
     }
 }

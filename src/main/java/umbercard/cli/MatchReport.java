@@ -72,7 +72,7 @@ record MatchReport(
                 MunsellValue.of(match.color().color()));
     }
 
-    private static String title(Stick stick) {
+    static String title(Stick stick) {
         return stick.slot()
                 .filter(slot -> stick.name().isPresent())
                 .map(slot -> Words.say("cli.match.stick", slot.label(), stick.title()))

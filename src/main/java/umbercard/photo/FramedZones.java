@@ -70,8 +70,19 @@ public final class FramedZones {
      */
     public Map<String, List<MainColor>> colors(Thumbnail thumbnail, Study study, Optional<Picture> photograph) {
         Map<String, List<MainColor>> colors = new LinkedHashMap<>();
-        photograph.ifPresent(whole -> in(thumbnail, study, whole)
-                .forEach((zone, asked) -> of(asked).ifPresent(found -> colors.put(zone.id(), found.main()))));
+        photograph.ifPresent(
+                whole -> of(in(thumbnail, study, whole)).forEach((zone, found) -> colors.put(zone.id(), found.main())));
+        return colors;
+    }
+
+    /**
+     * The colors of several zones, in their order; those without area within the frame are left out.
+     *
+     * @throws IllegalStateException on the event thread
+     */
+    public Map<Zone, ZoneColors> of(Map<Zone, Asked> areas) {
+        Map<Zone, ZoneColors> colors = new LinkedHashMap<>();
+        areas.forEach((zone, asked) -> of(asked).ifPresent(found -> colors.put(zone, found)));
         return colors;
     }
 

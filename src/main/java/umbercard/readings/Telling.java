@@ -25,7 +25,8 @@ public final class Telling {
         new Unit("half heights", "half-heights", 100, 0.005),
         new Unit("times", "times", 1, 0.05),
         new Unit("degrees", "degrees", 1, 0.05),
-        new Unit("count", "count", 1, 0.5)
+        new Unit("count", "count", 1, 0.5),
+        new Unit("tau", "tau", 1, 0.005)
     };
 
     private static final Unit OTHER = new Unit("other", "other", 1, 0.005);

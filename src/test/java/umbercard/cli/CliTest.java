@@ -44,6 +44,7 @@ class CliTest {
                         "raise",
                         "match",
                         "arrange",
+                        "turn-sky",
                         "cards",
                         "box",
                         "plugins");
@@ -51,7 +52,18 @@ class CliTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"desk", "start", "first-pass", "readings", "raise", "match", "arrange", "cards", "box", "plugins"
+            strings = {
+                "desk",
+                "start",
+                "first-pass",
+                "readings",
+                "raise",
+                "match",
+                "arrange",
+                "turn-sky",
+                "cards",
+                "box",
+                "plugins"
             })
     void everyCommandHasHelpWithWordsForAllItTakes(String command) {
         Calls.Result result = Calls.run(command, "--help");

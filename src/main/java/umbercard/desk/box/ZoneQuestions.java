@@ -22,7 +22,7 @@ import umbercard.photo.FramedZones;
  * Asks what the photograph is like in the zones of the thumbnail on the card, and which sticks fit; answered in the
  * background. Event thread only.
  */
-final class ZoneQuestions {
+public final class ZoneQuestions {
     /** How many sticks are named for a color. */
     private static final int CANDIDATES = 3;
 
@@ -75,19 +75,21 @@ final class ZoneQuestions {
     }
 
     private Answer answer(Question question) {
-        List<ColoredZone> zones = question.areas().entrySet().stream()
-                .flatMap(
-                        zone -> framed
-                                .of(zone.getValue())
-                                .map(found -> new ColoredZone(zone.getKey(), found.share(), found.main()))
-                                .stream())
-                .toList();
+        List<ColoredZone> zones = colored(framed, question.areas());
         AtHand atHand = AtHand.of(question.sticks());
         return new Answer(
                 question,
                 zones,
                 atHand.isEmpty() ? List.of() : new Matching(atHand, question.trust()).of(zones, CANDIDATES),
                 suggestion(zones, atHand, question));
+    }
+
+    /** The zones with the photograph's colors in them; not on the event thread. */
+    public static List<ColoredZone> colored(FramedZones framed, Map<Zone, FramedZones.Asked> areas) {
+        return framed.of(areas).entrySet().stream()
+                .map(zone -> new ColoredZone(
+                        zone.getKey(), zone.getValue().share(), zone.getValue().main()))
+                .toList();
     }
 
     private static Optional<Suggestion> suggestion(List<ColoredZone> zones, AtHand atHand, Question question) {

@@ -341,9 +341,9 @@ class ColorCardIT extends OnDesk {
         window().button("notes.arranging.take").requireFocused();
         assertThat(reasons())
                 .containsExactly(
-                        "A1  Sloe · was 2\nBefore Far slate: darks before all that comes over them.",
-                        "A2  Peat · was 3\nBefore Far slate: darks before all that comes over them.",
-                        "A3  Far slate · was 1\nAfter Peat: darks before all that comes over them.",
+                        "A1  Sloe · was 2\nBefore Far slate: darks before what comes over them.",
+                        "A2  Peat · was 3\nBefore Far slate: darks before what comes over them.",
+                        "A3  Far slate · was 1\nAfter Peat: darks before what comes over them.",
                         "A4  Rime\nNo rule speaks: it stays where you had it.");
         shots("arranging");
         window().toggleButton("notes.arranging.show.rules").click();

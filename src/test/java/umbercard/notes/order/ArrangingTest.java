@@ -33,7 +33,7 @@ class ArrangingTest {
     void eachNoteSaysWhyItStandsWhereItStands() {
         Arranged arranged = Scene.arranged(Scene.of(
                 "sky:sky@high/7 own:glow@slope/5 edge:land-edge@ridge/5 kept:ground@slope/5p dark:darks@trees/2"));
-        assertThat(reason(arranged, "dark")).isEqualTo("Before edge: darks before all that comes over them.");
+        assertThat(reason(arranged, "dark")).isEqualTo("Before edge: darks before what comes over them.");
         assertThat(reason(arranged, "sky")).isEqualTo("After edge: the land edge before the sky.");
         assertThat(reason(arranged, "kept")).isEqualTo("Kept in place.");
         assertThat(arranged.reasons("nobody")).isEmpty();
@@ -70,8 +70,7 @@ class ArrangingTest {
         assertThat(arranged.circles().get(0).gaveWay()).isEqualTo(OrderRule.DARKS_EARLY);
         assertThat(Words.say(arranged.remarks().get(0)))
                 .isEqualTo(
-                        "The rules send a, b round in a circle; so one is passed over there: darks before all that comes"
-                                + " over them.");
+                        "The rules send a, b round in a circle; so one is passed over there: darks before what comes over them.");
     }
 
     @Test
