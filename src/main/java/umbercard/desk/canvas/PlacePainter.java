@@ -7,13 +7,11 @@ import java.awt.Rectangle;
 import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Ellipse2D;
-import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import umbercard.door.Place;
-import umbercard.geometry.Outline;
 import umbercard.geometry.Point;
 
 /** Shows places over the card: a dark line inside a light one, so that it reads on dark and on light alike. */
@@ -39,11 +37,7 @@ final class PlacePainter {
             } else if (place instanceof Place.Along along) {
                 stroke(g, Shapes.through(along.line()), toScreen);
             } else if (place instanceof Place.Over over) {
-                Path2D all = new Path2D.Double(Path2D.WIND_EVEN_ODD);
-                for (Outline ring : over.region().outlines()) {
-                    all.append(Shapes.of(ring), false);
-                }
-                stroke(g, all, toScreen);
+                stroke(g, Shapes.of(over.region()), toScreen);
             }
         }
     }

@@ -6,6 +6,7 @@ import umbercard.geometry.Cubic;
 import umbercard.geometry.Outline;
 import umbercard.geometry.Path;
 import umbercard.geometry.Point;
+import umbercard.geometry.Region;
 
 /** Outlines as shapes that the screen can fill: in the outline's own units, by the non-zero rule. */
 public final class Shapes {
@@ -17,6 +18,13 @@ public final class Shapes {
             shape.closePath();
         }
         return shape;
+    }
+
+    /** A region with its holes, to be filled by the even-odd rule. */
+    public static Path2D of(Region region) {
+        Path2D all = new Path2D.Double(Path2D.WIND_EVEN_ODD);
+        region.outlines().forEach(ring -> all.append(of(ring), false));
+        return all;
     }
 
     public static Path2D of(Path path) {

@@ -18,6 +18,7 @@ import umbercard.desk.theme.Controls;
 import umbercard.desk.theme.Keys;
 import umbercard.desk.theme.PaperCard;
 import umbercard.desk.theme.WordButton;
+import umbercard.desk.trial.TrialDialog;
 import umbercard.model.ColorNote;
 import umbercard.model.Stick;
 import umbercard.model.Thumbnail;
@@ -72,7 +73,8 @@ public final class ColorCard extends PaperCard {
                 ofSelected("remove", "DELETE", false, strips::removeSelected),
                 new NoteAction(
                         "arrange", "", true, () -> session.study().notes().size() > 1, this::openArranging),
-                offering(OfferKind.MATCHES, false),
+                new NoteAction("trial", "", false, this::hasThumbnail, this::openTrial),
+                offering(OfferKind.MATCHES, true),
                 offering(OfferKind.TURN_SKY, false),
                 offering(OfferKind.ECHO, false),
                 offering(OfferKind.PART, false));
@@ -107,12 +109,15 @@ public final class ColorCard extends PaperCard {
     }
 
     private NoteAction offering(OfferKind kind, boolean opensGroup) {
-        return new NoteAction(
-                kind.key(),
-                "",
-                opensGroup,
-                () -> session.study().thumbnail(session.shown()).isPresent(),
-                () -> offer(kind));
+        return new NoteAction(kind.key(), "", opensGroup, this::hasThumbnail, () -> offer(kind));
+    }
+
+    private boolean hasThumbnail() {
+        return session.study().thumbnail(session.shown()).isPresent();
+    }
+
+    private void openTrial() {
+        session.study().thumbnail(session.shown()).ifPresent(thumbnail -> TrialDialog.open(this, session, thumbnail));
     }
 
     private void offer(OfferKind kind) {
@@ -199,10 +204,11 @@ public final class ColorCard extends PaperCard {
         page.add(middle, "wmin 0");
         page.add(zone, "wmin 0, gapleft 6, gaptop 8");
         page.add(editor, "gapleft 6, gaptop 8");
-        page.add(word("open-box"), "split 4, growx 0, gaptop 8");
-        page.add(word("arrange"), "growx 0, gapleft 8");
+        page.add(word("open-box"), "split 5, growx 0, gaptop 8");
+        page.add(word("arrange"), "growx 0, gapleft 4");
+        page.add(word("trial"), "growx 0, gapleft 4");
         page.add(word("change"), "growx 0, gapleft push");
-        page.add(word("remove"), "growx 0, gapleft 8");
+        page.add(word("remove"), "growx 0, gapleft 4");
         Keys.bindWhile(
                 editor::isVisible, page, WHEN_ANCESTOR_OF_FOCUSED_COMPONENT, "ESCAPE", "close", this::closeEditor);
         return page;

@@ -5,21 +5,20 @@ import java.awt.Color;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
+import java.awt.Shape;
 import java.awt.geom.AffineTransform;
-import java.awt.geom.Path2D;
 import java.util.List;
-import umbercard.color.Lab;
 import umbercard.desk.canvas.Shapes;
 import umbercard.desk.theme.Drawn;
 import umbercard.desk.theme.Theme;
-import umbercard.geometry.Outline;
+import umbercard.notes.layers.Trial;
 
 /** Flat areas in the frame's proportions, in color or in gray, as large as fits. Event thread only. */
-final class PatchesView extends Drawn {
+final class TrialView extends Drawn {
     private final double ratio;
     private final boolean gray;
     private final String words;
-    private transient List<Patch> patches = List.of();
+    private transient List<Trial.Area> areas = List.of();
 
     /**
      * Without areas.
@@ -28,15 +27,15 @@ final class PatchesView extends Drawn {
      * @param gray whether each area shows its lightness alone
      * @param words what a screen reader calls it
      */
-    PatchesView(double ratio, boolean gray, String words) {
+    TrialView(double ratio, boolean gray, String words) {
         this.ratio = ratio;
         this.gray = gray;
         this.words = words;
     }
 
     /** Shows these, each over those before it. */
-    void show(List<Patch> now) {
-        patches = List.copyOf(now);
+    void show(List<Trial.Area> now) {
+        areas = List.copyOf(now);
         repaint();
     }
 
@@ -49,17 +48,13 @@ final class PatchesView extends Drawn {
         smooth.clip(room);
         AffineTransform toScreen = AffineTransform.getTranslateInstance(room.x, room.y);
         toScreen.scale(room.height, room.height);
-        for (Patch patch : patches) {
-            Path2D all = new Path2D.Double(Path2D.WIND_EVEN_ODD);
-            for (Outline ring : patch.area().outlines()) {
-                all.append(Shapes.of(ring), false);
-            }
-            Lab color = gray ? new Lab(patch.color().l(), 0, 0) : patch.color();
-            smooth.setColor(new Color(color.srgb()));
-            smooth.fill(toScreen.createTransformedShape(all));
+        for (Trial.Area area : areas) {
+            Shape shape = toScreen.createTransformedShape(Shapes.of(area.region()));
+            smooth.setColor(new Color((gray ? area.gray() : area.color()).srgb()));
+            smooth.fill(shape);
             // Neighbors drawn edge to edge would leave a light seam between them.
             smooth.setStroke(new BasicStroke(1));
-            smooth.draw(toScreen.createTransformedShape(all));
+            smooth.draw(shape);
         }
         smooth.dispose();
         FrameRoom.border(g, room);
