@@ -37,11 +37,32 @@ class CliTest {
                 .filter(word -> !word.startsWith("-"));
         assertThat(commands)
                 .containsExactly(
-                        "desk", "start", "first-pass", "readings", "raise", "match", "turn-sky", "cards", "box", "plugins");
+                        "desk",
+                        "start",
+                        "first-pass",
+                        "readings",
+                        "raise",
+                        "match",
+                        "turn-sky",
+                        "cards",
+                        "box",
+                        "plugins");
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"desk", "start", "first-pass", "readings", "raise", "match", "turn-sky", "cards", "box", "plugins"})
+    @ValueSource(
+            strings = {
+                "desk",
+                "start",
+                "first-pass",
+                "readings",
+                "raise",
+                "match",
+                "turn-sky",
+                "cards",
+                "box",
+                "plugins"
+            })
     void everyCommandHasHelpWithWordsForAllItTakes(String command) {
         Calls.Result result = Calls.run(command, "--help");
         assertThat(result.code()).isZero();
