@@ -94,6 +94,17 @@ class FromMatchesTest {
     }
 
     @Test
+    void aDarkZoneWithoutATargetIsMatchedByItsDarkestColor() {
+        Study study = study();
+        Study untold = study.withZones(study.zones().stream()
+                .map(zone -> zone.withTargetValue(OptionalDouble.empty()))
+                .toList());
+        assertThat(sticks(offers(untold, BOX, OptionalInt.of(1))))
+                .contains("bark")
+                .doesNotContain("pale");
+    }
+
+    @Test
     void withoutAWaterlineTheWaterIsMatchedToo() {
         Study study = study();
         Study dry = study.withThumbnails(List.of(study.thumbnails().get(0).withWaterline(Optional.empty())));
