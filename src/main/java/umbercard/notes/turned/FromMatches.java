@@ -105,6 +105,11 @@ public final class FromMatches {
         return zones.of(zone.id()).filter(place -> place.isDark(design)).isPresent();
     }
 
+    /** Whether darks are laid there: a dark sky or pond is painted with its own colors. */
+    private boolean isForDarks(Zone zone) {
+        return Purposes.usual(zone, isDark(zone)).equals(Purposes.DARKS);
+    }
+
     private boolean hasNotes(Zone zone) {
         return study.notes().stream().anyMatch(note -> note.zone().equals(Optional.of(zone.id())));
     }
@@ -126,9 +131,10 @@ public final class FromMatches {
                 colored.zone().plane() == Plane.SKY ? OF_SKY : colored.share() >= LARGE ? OF_LARGE : OF_OTHERS);
     }
 
-    /** The best stick of each color, the largest color first; then their second best, while they are near enough. */
+    /** The best stick of each color, the largest first, of a dark zone the darkest; then their second best, while they are near enough. */
     private List<Pick> sticks(ColoredZone colored, int count) {
-        List<ColorMatches> matches = matching.of(List.of(colored), count);
+        List<ColorMatches> matches =
+                matching.of(List.of(isForDarks(colored.zone()) ? darkened(colored) : colored), count);
         List<Pick> found = new ArrayList<>();
         for (int rank = 0; rank < count; rank++) {
             for (ColorMatches match : matches) {
@@ -142,6 +148,25 @@ public final class FromMatches {
             }
         }
         return found;
+    }
+
+    /**
+     * A dark zone's colors with the darkest first, at the zone's target value where that is darker still: light that shines
+     * through growth is left to the sky holes.
+     */
+    private static ColoredZone darkened(ColoredZone colored) {
+        double target = colored.zone().targetValue().orElse(Double.MAX_VALUE);
+        List<MainColor> colors = colored.colors().stream()
+                .sorted(Comparator.comparingDouble(color -> color.color().value()))
+                .map(color -> color.color().value() <= target
+                        ? color
+                        : new MainColor(at(target, color.color()), color.share()))
+                .toList();
+        return new ColoredZone(colored.zone(), colored.share(), colors);
+    }
+
+    private static Lab at(double value, Lab color) {
+        return new Lab(Lab.lightness(MunsellValue.luminance(value)), color.a(), color.b());
     }
 
     private static boolean isNear(ColorMatches match, StickMatch stick) {
@@ -176,9 +201,9 @@ public final class FromMatches {
     /** One more for the dark zone that it suits best, where the dark zones' sticks lack that warmth. */
     private void addDark(List<ColoredZone> colored, String warmth, Predicate<Stick> has) {
         List<ColoredZone> dark = colored.stream()
-                .filter(zone -> zone.zone().plane() != Plane.WATER && isDark(zone.zone()) && !hasNotes(zone.zone()))
+                .filter(zone -> isForDarks(zone.zone()) && !hasNotes(zone.zone()))
                 .toList();
-        if (dark.isEmpty() || picks.stream().anyMatch(pick -> pick.dark() && has.test(pick.stick()))) {
+        if (dark.isEmpty() || picks.stream().anyMatch(pick -> isForDarks(pick.zone()) && has.test(pick.stick()))) {
             return;
         }
         best(dark, has)
@@ -199,6 +224,7 @@ public final class FromMatches {
 
     private Optional<Suiting> best(List<ColoredZone> dark, Predicate<Stick> has) {
         return dark.stream()
+                .map(FromMatches::darkened)
                 .flatMap(zone -> zone.colors().stream()
                         .limit(1)
                         .flatMap(color -> atHand.sticks().stream()

@@ -43,7 +43,9 @@ public final class TurnedSky {
 
     private final Study study;
     private final Zone water;
-    private final Set<String> used = new HashSet<>();
+    /** The sticks that stand for a band of the sky already: its own, and those offered. */
+    private final Set<String> taken = new HashSet<>();
+
     private final List<Offer> offers = new ArrayList<>();
     private final List<Message> remarks = new ArrayList<>();
 
@@ -84,6 +86,7 @@ public final class TurnedSky {
     }
 
     private Offers of(List<SkyBand> bands) {
+        bands.forEach(band -> taken.add(band.note().stick().id()));
         List<String> ids = study.newIds("n", bands.size());
         for (int i = 0; i < bands.size(); i++) {
             SkyBand band = bands.get(i);
@@ -105,7 +108,7 @@ public final class TurnedSky {
 
     private void offer(String id, Stick sky) {
         Stick stick = stick(sky);
-        used.add(stick.id());
+        taken.add(stick.id());
         if (isNoted(stick)) {
             remarks.add(Message.of("turned.water.noted", sky.title(), stick.title(), water.name()));
             return;
@@ -155,7 +158,7 @@ public final class TurnedSky {
     private boolean mayStand(Lab sky, Stick stick) {
         double from = sky.value();
         double to = stick.color().value();
-        return !used.contains(stick.id())
+        return !taken.contains(stick.id())
                 && Math.abs(to - from) > HAIR
                 && Math.abs(to - from) <= MOST
                 && Math.abs(to - MIDDLE) <= Math.abs(from - MIDDLE)

@@ -15,7 +15,7 @@ import umbercard.words.Words;
 
 class LimitFieldsTest {
     private static final List<String> UNITS = Stream.of(
-                    "share", "count", "times", "degrees", "half-widths", "of-the-diagonal")
+                    "share", "count", "times", "degrees", "half-widths", "of-the-diagonal", "tau")
             .map(unit -> Words.say("ledger.unit." + unit))
             .toList();
 

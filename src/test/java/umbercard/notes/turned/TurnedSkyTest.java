@@ -75,8 +75,8 @@ class TurnedSkyTest {
 
     /**
      * The direction in which a value moves against computed mixes of what is mirrored and of the water (Fresnel equations,
-     * n = 1.333): toward the water's own, never past it. The rows have water darker than the middle, and things lighter than
-     * the water; their move down is the one taken for what is lighter than the middle.
+     * n = 1.333): toward the water's own, never past it. The rows have things lighter than the water, which come back darker, and
+     * things darker than it, which come back lighter; here the first lie above the middle value and the second below.
      */
     @ParameterizedTest
     @CsvFileSource(resources = "light_reflection.csv", delimiter = '|', numLinesToSkip = 2)
