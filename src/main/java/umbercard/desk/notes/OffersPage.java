@@ -111,9 +111,10 @@ final class OffersPage extends JPanel {
                 .map(offer -> new StickChecks.Line(
                         offer.note().id(), offer.note().stick(), title(study, offer.note()), Words.say(offer.reason())))
                 .toList());
+        // Words are set within a parent only: a text area of its own has no font.
+        checks.add(remarks, "span, wmin 0, growx, gaptop 4, hidemode 3");
         remarks.setText(found.remarks().stream().map(Words::say).collect(Collectors.joining("\n")));
         remarks.setVisible(!found.remarks().isEmpty());
-        checks.add(remarks, "span, wmin 0, growx, gaptop 4, hidemode 3");
         allow();
     }
 

@@ -12,8 +12,8 @@ import umbercard.words.Message;
  *
  * <p>Rules of purposes know the trade's purposes only (see {@link Purposes}); notes that are for something in the painter's
  * own words are compared within their zone alone. Within one zone and purpose the first of layers, hardness, value and
- * brightness that differs decides, so that these four never contradict one another; in water only layers do, since there the
- * sky's order is turned over and no other holds.
+ * brightness that differs decides, so that these four never contradict one another. In sky and water only layers do: there
+ * the order of the notes is the order from overhead to the horizon, turned over in the water, and no other holds.
  */
 public enum OrderRule implements Keyed {
     LAYERS {
@@ -166,7 +166,7 @@ public enum OrderRule implements Keyed {
     private static boolean sameUse(Laid one, Laid other, Set<String> off) {
         return one.isInZoneOf(other)
                 && one.is(other.note().purpose())
-                && !one.is(Purposes.WATER)
+                && !one.isOf(List.of(Purposes.SKY, Purposes.WATER))
                 && (isOff(LAYERS, off) || one.note().layer() == other.note().layer());
     }
 
