@@ -57,7 +57,7 @@ class RubbedPrintTest {
                     """)
     void sticksRubbedOnThePrintAreFoundByTheirTrueColor(
             String size, boolean landscape, String light, double median, double most) throws IOException {
-        Study study = kilnHill(size, landscape);
+        Study study = inThreeLines(kilnHill(size, landscape));
         List<PrintedSheet> sheets = sheets(study);
         for (int number = 1; number <= sheets.size(); number++) {
             PrintedSheet sheet = sheets.get(number - 1);
@@ -84,6 +84,13 @@ class RubbedPrintTest {
             assertThat(Trays.quantile(errors, 0.5)).as("median").isLessThan(median);
             assertThat(Trays.quantile(errors, 1)).as("most").isLessThan(most);
         }
+    }
+
+    /** Words of a fourth line leave room for fewer strips: then other sticks are drawn than those that were measured. */
+    private static Study inThreeLines(Study study) {
+        return study.withNotes(study.notes().stream()
+                .map(note -> note.withWords("").withLayer(1))
+                .toList());
     }
 
     private static Findings read(Study study, int number, PrintedSheet sheet, RubbedPrint rubbed, Camera camera)
