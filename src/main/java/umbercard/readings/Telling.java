@@ -26,7 +26,10 @@ public final class Telling {
         new Unit("times", "times", 1, 0.05),
         new Unit("degrees", "degrees", 1, 0.05),
         new Unit("count", "count", 1, 0.5),
-        new Unit("tau", "tau", 1, 0.005)
+        new Unit("tau", "tau", 1, 0.005),
+        new Unit("steps", "steps", 1, 0.05),
+        new Unit("chroma", "chroma", 1, 0.5),
+        new Unit("CIEDE2000", "ciede2000", 1, 0.05)
     };
 
     private static final Unit OTHER = new Unit("other", "other", 1, 0.005);

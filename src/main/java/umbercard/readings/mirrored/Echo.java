@@ -27,7 +27,7 @@ import umbercard.words.Words;
 public final class Echo implements Reading {
     private static final Rule RULE = new Rule(
             "echo",
-            370,
+            680,
             Map.of("within", new Limit(EchoedHues.WITHIN, "degrees", 5, 90)),
             Words.say("readings.echo.source"));
 

@@ -42,7 +42,7 @@ public final class WaterTurnedOver implements Reading {
 
     private static final Rule RULE = new Rule(
             "water-turned-over",
-            360,
+            670,
             Map.of("least", new Limit(0.6, "tau", -1, 1)),
             Words.say("readings.water-turned-over.source"));
 

@@ -15,7 +15,16 @@ import umbercard.words.Words;
 
 class LimitFieldsTest {
     private static final List<String> UNITS = Stream.of(
-                    "share", "count", "times", "degrees", "half-widths", "of-the-diagonal", "tau")
+                    "share",
+                    "count",
+                    "times",
+                    "degrees",
+                    "half-widths",
+                    "of-the-diagonal",
+                    "tau",
+                    "steps",
+                    "chroma",
+                    "ciede2000")
             .map(unit -> Words.say("ledger.unit." + unit))
             .toList();
 

@@ -1,0 +1,5 @@
+/** Readings of the hues of color notes. */
+@NullMarked
+package umbercard.readings.hue;
+
+import org.jspecify.annotations.NullMarked;
