@@ -197,7 +197,7 @@ class WholeJobIT extends AtDesk {
     private void putTheThirdFirst() {
         String third = sticks().get(2);
         var strips = window().list("notes.strips").target();
-        int pitch = ask(strips::getFixedCellHeight);
+        int pitch = ask(() -> strips.getCellBounds(0, 0).height);
         drag(
                 strips,
                 MouseButton.LEFT_BUTTON,

@@ -64,7 +64,7 @@ public final class Echo implements Reading {
                                 returning,
                                 sky.size(),
                                 echoes.get(0).stick().title()),
-                returning == 0 ? List.of() : List.of(place(echoes)));
+                List.of(place(returning == 0 ? skyNotes(study) : echoes)));
     }
 
     private static Place place(List<ColorNote> echoes) {
@@ -72,8 +72,13 @@ public final class Echo implements Reading {
     }
 
     private static boolean hasSky(Study study) {
+        return !skyNotes(study).isEmpty();
+    }
+
+    private static List<ColorNote> skyNotes(Study study) {
         return study.zones().stream()
                 .filter(zone -> zone.plane() == Plane.SKY)
-                .anyMatch(zone -> !ZoneNotes.of(study, zone).counting().isEmpty());
+                .flatMap(zone -> ZoneNotes.of(study, zone).counting().stream())
+                .toList();
     }
 }
