@@ -140,7 +140,7 @@ class ComparisonIT extends OnDesk {
                 .contains("look again there;<br>higher by 11 points");
         assertThat(pair("Joined masses").get(PairModel.DIFFERENCE)).isEqualTo("less joined by 9 points");
         assertThat(pair("Corners").get(PairModel.DIFFERENCE)).isEqualTo("alike");
-        assertThat(dialog.label("compare.counted").text()).isEqualTo("7 readings of 15 differ.");
+        assertThat(dialog.label("compare.counted").text()).isEqualTo("7 readings of 26 differ.");
         keepShots("pair");
         dialog.comboBox("compare.there").selectItem(0);
         assertThat(dialog.label("compare.counted").text()).startsWith("The same thumbnail");
