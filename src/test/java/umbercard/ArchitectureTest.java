@@ -51,7 +51,7 @@ class ArchitectureTest {
             Map.entry("model", List.of("geometry", "color")),
             Map.entry("picture", List.of("geometry", "color")),
             Map.entry("notan", List.of("model", "geometry")),
-            Map.entry("zones", List.of("model", "geometry", "notan")),
+            Map.entry("zones", List.of("model", "geometry", "notan", "words")),
             Map.entry("door", List.of("model", "geometry", "color", "picture", "notan", "zones", "words")),
             Map.entry("photo", List.of("model", "picture", "geometry", "color", "zones", "words", "kernel")),
             Map.entry("notes", DOOR_AND_ITS_OWN),

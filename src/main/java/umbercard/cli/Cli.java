@@ -70,6 +70,7 @@ public final class Cli {
                 .addSubcommand(new FirstPassCommand(out, err))
                 .addSubcommand(new ReadingsCommand(out, err))
                 .addSubcommand(new RaiseCommand(out, err))
+                .addSubcommand(new ZonesCommand(out))
                 .addSubcommand(new MatchCommand(out, err))
                 .addSubcommand(new ArrangeCommand(out))
                 .addSubcommand(new TurnSkyCommand(out))

@@ -3,7 +3,6 @@ package umbercard.notes.layers;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import umbercard.color.Lab;
 import umbercard.color.MunsellValue;
@@ -72,18 +71,7 @@ public final class Layers {
     private static OptionalDouble wanted(Zone zone, Map<String, List<MainColor>> colors) {
         return zone.targetValue().isPresent()
                 ? zone.targetValue()
-                : Optional.ofNullable(colors.get(zone.id())).map(Layers::mean).orElse(OptionalDouble.empty());
-    }
-
-    private static OptionalDouble mean(List<MainColor> colors) {
-        double shares = colors.stream().mapToDouble(MainColor::share).sum();
-        return shares > 0
-                ? OptionalDouble.of(colors.stream()
-                                .mapToDouble(
-                                        color -> color.share() * color.color().value())
-                                .sum()
-                        / shares)
-                : OptionalDouble.empty();
+                : MainColor.meanValue(colors.getOrDefault(zone.id(), List.of()));
     }
 
     private static ExpectedZone expected(Zone zone, List<Coat> coats, OptionalDouble wanted) {
