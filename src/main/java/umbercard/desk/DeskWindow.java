@@ -85,6 +85,7 @@ public final class DeskWindow extends JFrame {
                         new Photographing(session, photographs, telling, choosing),
                         colorCard,
                         this::settle)));
+        colorCard.whenZones(notanCard::showZones);
         bar.bindKeys(getRootPane());
         column.bindKeys(getRootPane());
         session.listen(change -> {

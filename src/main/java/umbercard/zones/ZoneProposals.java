@@ -63,7 +63,7 @@ public final class ZoneProposals {
                         Message.of("zones.because.mass", Message.of("zones." + (dark ? "dark" : "light")))));
     }
 
-    /** A zone for an outline: its plane and distance as its place in the frame suggests, its name a number. */
+    /** A zone for an area: plane and distance as its place in the frame and the zones there suggest, its name a number. */
     public static Zone guessed(Study study, Thumbnail thumbnail, Region area, boolean dark) {
         Point middle = area.moments().centroid().orElse(new Point(study.ratio() / 2, 0.5));
         Plane plane = isAbove(thumbnail.landEdge().or(thumbnail::horizon), middle, study)
@@ -73,7 +73,19 @@ public final class ZoneProposals {
         while (hasName(study, number)) {
             number++;
         }
-        return new Zone(study.newId("z"), name(number), plane, distance(thumbnail, plane, middle));
+        Distance distance = distance(thumbnail, plane, middle);
+        while (distance != Distance.NEAR && overlaps(study, thumbnail, area, plane, distance)) {
+            distance = distance == Distance.FAR ? Distance.MIDDLE : Distance.NEAR;
+        }
+        return new Zone(study.newId("z"), name(number), plane, distance);
+    }
+
+    /** Whether a zone of that plane and distance lies there already: then what is outlined seems to stand before it. */
+    private static boolean overlaps(Study study, Thumbnail thumbnail, Region area, Plane plane, Distance distance) {
+        return study.zones().stream()
+                .filter(zone -> zone.plane() == plane && zone.distance() == distance)
+                .map(zone -> Region.of(thumbnail.zoneAreas().getOrDefault(zone.id(), List.of())))
+                .anyMatch(other -> other.intersect(area).area() > LEAST * area.area());
     }
 
     private static boolean hasName(Study study, int number) {

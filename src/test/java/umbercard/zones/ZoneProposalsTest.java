@@ -108,4 +108,16 @@ class ZoneProposalsTest {
                         .name())
                 .isEqualTo("zone 2");
     }
+
+    /** What is outlined over a zone of its kind seems to stand before it. */
+    @Test
+    void aNewZoneOverOneOfItsKindIsTakenToStandNearer() {
+        Zone hill = new Zone("z1", "hill", Plane.SLOPE, Distance.MIDDLE);
+        Thumbnail covered = POND.withZoneAreas(Map.of("z1", List.of(Outline.rectangle(0, 0.5, 1.3, 0.8))));
+        Study study = STUDY.withZones(List.of(hill)).withThumbnails(List.of(covered));
+        Region area = Region.rectangle(0.7, 0.6, 1, 0.75);
+        assertThat(ZoneProposals.guessed(study, covered, area, false).distance())
+                .isEqualTo(Distance.NEAR);
+        assertThat(ZoneProposals.guessed(STUDY, POND, area, false).distance()).isEqualTo(Distance.MIDDLE);
+    }
 }

@@ -101,14 +101,25 @@ final class CardWords {
                 new BasicStroke(1.3f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {dash, gap}, 0));
         inside.draw(line);
         inside.dispose();
-        type(g, Font.PLAIN, 11);
         String label = Words.say("desk.card.level", Words.say("desk.card." + name), 1 - level.y());
-        FontMetrics metrics = g.getFontMetrics();
+        FontMetrics metrics = labels(g);
         double x = place.frame().getMaxX() - metrics.stringWidth(label) - 6;
         double y = place.frame().getY() + level.yAt(ratio, ratio) * scale - 5;
         if (y - metrics.getAscent() < place.frame().getY()) {
             y += metrics.getHeight() + 6;
         }
+        label(g, label, x, y);
+    }
+
+    /** How wide and high labels are. */
+    static FontMetrics labels(Graphics2D g) {
+        type(g, Font.PLAIN, 11);
+        return g.getFontMetrics();
+    }
+
+    /** Small words on a ground of paper, from {@code x} on, on a baseline. */
+    static void label(Graphics2D g, String label, double x, double y) {
+        FontMetrics metrics = labels(g);
         g.setColor(color("paper"));
         g.fillRoundRect(
                 (int) x - 4,

@@ -1,6 +1,5 @@
 package umbercard.desk.canvas;
 
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import umbercard.desk.session.Session;
@@ -57,7 +56,7 @@ final class Handling {
     private boolean pick(Instrument wanted) {
         felt = NOTHING;
         session.preview(Optional.empty());
-        hand = instruments.ask(wanted, i -> i.pick(new Bench(session::study, session::shown, Map.of())));
+        hand = instruments.ask(wanted, i -> i.pick(new Bench(session::study, session::shown, session.settings())));
         instrument = hand.map(picked -> wanted);
         return hand.isPresent();
     }

@@ -57,6 +57,7 @@ public final class NotanCard extends JPanel {
     private SeenAs seenAs = SeenAs.COLOR;
     private Bare bare = Bare.NO;
     private boolean pointerOn;
+    private boolean zonesShown;
     private transient List<Place> looked = List.of();
     private transient CardState state;
     private transient Over over = new Over(false, Optional.empty(), List.of());
@@ -206,6 +207,23 @@ public final class NotanCard extends JPanel {
         repaint();
     }
 
+    /** Zones, and zones of notes, as what is shown of them on the card. */
+    private List<Place> onCard(List<Place> places) {
+        return session.thumbnail()
+                .map(shown -> places.stream()
+                        .map(place -> ZonesPainter.onCard(place, session.seen(), shown))
+                        .toList())
+                .orElse(places);
+    }
+
+    /** Shows where the zones lie, or no longer; while zones are outlined they are shown anyway. */
+    public void showZones(boolean on) {
+        if (zonesShown != on) {
+            zonesShown = on;
+            repaint();
+        }
+    }
+
     /** Whether the picture shown is up to date. */
     public boolean isSettled() {
         return reference.isSettled();
@@ -250,9 +268,12 @@ public final class NotanCard extends JPanel {
         CardWords.paint(g, place, session.seen(), inUse ? handling.hint() : Optional.empty());
         paintPicture(g, place);
         if (bare == Bare.NO) {
-            CardWords.paintLevels(g, place, session.thumbnail(), session.study().ratio());
             PlacePainter places = new PlacePainter(color("ink"), color("paper"));
-            places.paint(g, looked, place.toScreen());
+            if (zonesShown || handling.instrument().map(Instrument::id).equals(Optional.of("zone"))) {
+                session.thumbnail().ifPresent(shown -> ZonesPainter.paint(g, place, session.seen(), shown));
+            }
+            CardWords.paintLevels(g, place, session.thumbnail(), session.study().ratio());
+            places.paint(g, onCard(looked), place.toScreen());
             places.paint(g, inUse ? handling.preview().places() : List.of(), place.toScreen());
         }
         g.dispose();

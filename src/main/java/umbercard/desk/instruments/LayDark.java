@@ -26,6 +26,6 @@ public final class LayDark implements Instrument {
 
     @Override
     public Hand pick(Bench bench) {
-        return new OutlineHand(Mark.Kind.LAY, bench);
+        return new OutlineHand(Mark.Kind.LAY, new MarkMaking(), bench);
     }
 }

@@ -26,6 +26,6 @@ public final class LiftLight implements Instrument {
 
     @Override
     public Hand pick(Bench bench) {
-        return new OutlineHand(Mark.Kind.LIFT, bench);
+        return new OutlineHand(Mark.Kind.LIFT, new MarkMaking(), bench);
     }
 }

@@ -3,7 +3,6 @@ package umbercard.desk.instruments;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.UnaryOperator;
 import umbercard.door.Bench;
 import umbercard.door.Edit;
 import umbercard.door.Gesture;
@@ -19,16 +18,16 @@ import umbercard.geometry.Point;
 import umbercard.geometry.Region;
 import umbercard.model.Mark;
 import umbercard.model.Study;
-import umbercard.model.edit.Edits;
 import umbercard.words.Message;
 
 /**
- * Makes one mark after another. A press that travels draws a line freehand; begun from nothing, it closes by itself when
+ * Draws one outline after another, each to become a mark or what else is made of it. A press that travels draws a line freehand; begun from nothing, it closes by itself when
  * the hand lets go. A click sets a sharp corner, and clicks and lines go on until the outline is closed: by a tap on its
  * start, Enter or a double click. Left open with both ends at the frame's border or beyond, an outline closes along the
  * border, on the lower side unless the key O has chosen the other. Backspace takes the last corner or line back, Escape
- * drops the outline. The second button at its first press swaps lay and lift. A button that goes down or up while another
- * one draws changes nothing. An outline that encloses nothing of the frame makes no mark.
+ * drops the outline. The second button at its first press swaps lay and lift, or
+ * does what is made at once with it. A button that goes down or up while another
+ * one draws changes nothing. An outline that encloses nothing of the frame makes nothing.
  */
 final class OutlineHand implements Hand {
     /** A freehand line is fitted to within this many screen pixels of those that the pointer reported. */
@@ -41,12 +40,14 @@ final class OutlineHand implements Hand {
     private static final int FEWEST_NODES = 3;
 
     private final Mark.Kind kind;
+    private final Making making;
     private final Bench bench;
     private Optional<Draft> draft = Optional.empty();
     private Optional<Stroke> stroke = Optional.empty();
 
-    OutlineHand(Mark.Kind kind, Bench bench) {
+    OutlineHand(Mark.Kind kind, Making making, Bench bench) {
         this.kind = kind;
+        this.making = making;
         this.bench = bench;
     }
 
@@ -83,6 +84,10 @@ final class OutlineHand implements Hand {
         }
         if (draft.isEmpty()) {
             boolean swaps = gesture.with().contains(Gesture.With.SECOND_BUTTON);
+            Optional<Edit> atOnce = swaps ? making.atOnce(bench.thumbnail().get(), gesture.at()) : Optional.empty();
+            if (atOnce.isPresent()) {
+                return Step.done(atOnce.get());
+            }
             draft = Optional.of(Draft.begin(bench.thumbnail().get(), swaps ? other() : kind));
         }
         stroke = Optional.of(new Stroke(gesture));
@@ -203,13 +208,7 @@ final class OutlineHand implements Hand {
         if (seenOfIt < gesture.pixel() * gesture.pixel()) {
             return Optional.empty();
         }
-        String id = made.kind() == Mark.Kind.LAY ? LayDark.ID : LiftLight.ID;
-        return Optional.of(new Edit(Message.of("instrument." + id + ".done"), adding(made, outline)));
-    }
-
-    private static UnaryOperator<Study> adding(Draft made, Outline outline) {
-        return study -> Edits.addMark(made.thumbnail(), new Mark(study.newId("m"), made.kind(), outline))
-                .apply(study);
+        return Optional.of(making.edit(made, outline));
     }
 
     /** What there is to see of the half-made outline. */
@@ -228,7 +227,8 @@ final class OutlineHand implements Hand {
                 closing ? new Outline(shown.path().nodes()) : closed(shown.path(), shown.otherSide(), gesture);
         Optional<Study> asIf = outline.nodes().size() < 2
                 ? Optional.empty()
-                : Optional.of(adding(shown, outline).apply(bench.study().get()));
+                : making.asIf(shown, outline)
+                        .map(change -> change.apply(bench.study().get()));
         boolean alongBorder = outline.nodes().size() > shown.path().nodes().size();
         boolean closes = closing || made.isEmpty();
         String hint = alongBorder ? "border" : !closes ? "next" : drawing ? "stroke" : "close";

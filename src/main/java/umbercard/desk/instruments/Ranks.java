@@ -6,6 +6,7 @@ final class Ranks {
     static final int LIFT_LIGHT = 200;
     static final int HORIZON = 400;
     static final int LAND_EDGE = 500;
+    static final int ZONE = 900;
 
     private Ranks() {}
 }

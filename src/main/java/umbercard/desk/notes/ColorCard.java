@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JPopupMenu;
@@ -19,6 +20,7 @@ import umbercard.desk.theme.Keys;
 import umbercard.desk.theme.PaperCard;
 import umbercard.desk.theme.WordButton;
 import umbercard.desk.trial.TrialDialog;
+import umbercard.desk.zones.ZonesPage;
 import umbercard.model.ColorNote;
 import umbercard.model.Stick;
 import umbercard.model.Thumbnail;
@@ -35,6 +37,7 @@ public final class ColorCard extends PaperCard {
     private static final String BOX = "box";
     private static final String OFFERS = "offers";
     private static final String ARRANGING = "arranging";
+    private static final String ZONES = "zones";
 
     private final transient Session session;
     private final CardLayout pages = new CardLayout();
@@ -46,8 +49,10 @@ public final class ColorCard extends PaperCard {
     private final BoxPanel box;
     private final OffersPage offers;
     private final ArrangePage arranging;
+    private final ZonesPage zonesPage;
     private final transient List<NoteAction> actions;
     private final Map<NoteAction, WordButton> words = new LinkedHashMap<>();
+    private transient Consumer<Boolean> whenZones = open -> {};
     private boolean boxOpen;
 
     /** The card of the session's study; {@code openBoxFile} asks for a box file when the study has none. */
@@ -64,8 +69,10 @@ public final class ColorCard extends PaperCard {
         zone = new ZoneLine(session, this::keepInSight);
         offers = new OffersPage(this::take, this::backToNotes);
         arranging = new ArrangePage(this::arrange, this::backToNotes);
+        zonesPage = new ZonesPage(session, this::backToNotes);
         actions = List.of(
                 action("open-box", "", this::openBox),
+                action("zones", "", this::openZones),
                 ofSelected("change", "ENTER", true, this::openEditor),
                 ofSelected("duplicate", "ctrl D", false, strips::duplicateSelected),
                 ofSelected("break", "ctrl ENTER", false, strips::turnBreak),
@@ -85,6 +92,7 @@ public final class ColorCard extends PaperCard {
         add(box, BOX);
         add(offers, OFFERS);
         add(arranging, ARRANGING);
+        add(zonesPage, ZONES);
         strips.addListSelectionListener(event -> selectionChanged());
         session.listen(changed -> {
             switch (changed) {
@@ -123,7 +131,7 @@ public final class ColorCard extends PaperCard {
     private void offer(OfferKind kind) {
         session.study().thumbnail(session.shown()).ifPresent(thumbnail -> {
             boxOpen = false;
-            pages.show(this, OFFERS);
+            turnTo(OFFERS);
             offers.ask(kind, new OfferKind.Asked(session.study(), thumbnail, session.photograph()));
         });
     }
@@ -140,17 +148,37 @@ public final class ColorCard extends PaperCard {
         strips.select(ids);
     }
 
+    private void openZones() {
+        boxOpen = false;
+        turnTo(ZONES);
+        zonesPage.begin(strips.first().flatMap(ColorNote::zone));
+        whenZones.accept(true);
+    }
+
+    private void turnTo(String page) {
+        if (zonesPage.isVisible() && !page.equals(ZONES)) {
+            zonesPage.end();
+            whenZones.accept(false);
+        }
+        pages.show(this, page);
+    }
+
+    /** Tells {@code listener} whenever the page of the zones is opened, and with false whenever it is closed. */
+    public void whenZones(Consumer<Boolean> listener) {
+        whenZones = listener;
+    }
+
     /** What an open page has found belongs to the study as it was. */
     private void leaveWhatWasFound() {
         if (offers.isVisible() || arranging.isVisible()) {
-            pages.show(this, boxOpen ? BOX : NOTES);
+            turnTo(boxOpen ? BOX : NOTES);
         }
     }
 
     private void openArranging() {
         Thumbnail anywhere = Thumbnail.empty("", "");
         boxOpen = false;
-        pages.show(this, ARRANGING);
+        turnTo(ARRANGING);
         arranging.ask(
                 session.study(), session.study().thumbnail(session.shown()).orElse(anywhere));
     }
@@ -161,7 +189,7 @@ public final class ColorCard extends PaperCard {
     }
 
     private void backToNotes() {
-        pages.show(this, NOTES);
+        turnTo(NOTES);
         strips.requestFocusInWindow();
     }
 
@@ -204,9 +232,10 @@ public final class ColorCard extends PaperCard {
         page.add(middle, "wmin 0");
         page.add(zone, "wmin 0, gapleft 6, gaptop 8");
         page.add(editor, "gapleft 6, gaptop 8");
-        page.add(word("open-box"), "split 5, growx 0, gaptop 8");
-        page.add(word("arrange"), "growx 0, gapleft 4");
-        page.add(word("trial"), "growx 0, gapleft 4");
+        page.add(word("open-box"), "split 6, growx 0, gaptop 8");
+        page.add(word("zones"), "growx 0, gapleft 0");
+        page.add(word("arrange"), "growx 0, gapleft 0");
+        page.add(word("trial"), "growx 0, gapleft 0");
         page.add(word("change"), "growx 0, gapleft push");
         page.add(word("remove"), "growx 0, gapleft 4");
         Keys.bindWhile(
@@ -260,6 +289,9 @@ public final class ColorCard extends PaperCard {
     /** Takes what is being typed, as far as it is; the editor stays open and the focus where it is. */
     public void settle() {
         editor.settle();
+        if (zonesPage.isShowing()) {
+            zonesPage.settle();
+        }
     }
 
     /** Puts a stick on the card as the next strip: in that zone, else in the one of the selected strip and for its purpose. */
@@ -272,7 +304,7 @@ public final class ColorCard extends PaperCard {
     /** Lays the box over the card. */
     public void openBox() {
         boxOpen = true;
-        pages.show(this, BOX);
+        turnTo(BOX);
         box.open(strips.first().flatMap(ColorNote::zone));
     }
 

@@ -1,7 +1,9 @@
 package umbercard.desk.session;
 
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
@@ -36,6 +38,7 @@ public final class Session {
 
     private final List<Consumer<Change>> listeners = new CopyOnWriteArrayList<>();
     private History<Message> history;
+    private final Map<String, String> settings = new HashMap<>();
     private long opening;
     private Optional<Path> file;
     private String shown;
@@ -94,6 +97,11 @@ public final class Session {
     /** The thumbnail on the card, as it is seen; empty only where the study has none. */
     public Optional<Thumbnail> thumbnail() {
         return seen().thumbnail(shown);
+    }
+
+    /** What the painter has set for the instruments, by key; changes show there at once. */
+    public Map<String, String> settings() {
+        return settings;
     }
 
     /** The id of the thumbnail on the card; empty text where the study has none. */
