@@ -90,7 +90,7 @@ class ZonesIT extends AtDesk {
         act(() -> desk().session().undo());
         assertThat(area("z4")).isEqualTo(before);
         window().toggleButton("instrument-zone").click();
-        clickCorners(0.02, 0.02, 0.12, 0.02, 0.12, 0.12, 0.02, 0.12, 0.02, 0.02);
+        clickCorners(0.6, 0.05, 0.7, 0.05, 0.7, 0.15, 0.6, 0.15, 0.6, 0.05);
         assertThat(undoable()).isEqualTo("outline old kiln");
         assertThat(area("z4")).isEqualTo(before + 0.01, within(0.002));
     }

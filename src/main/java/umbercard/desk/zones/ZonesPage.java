@@ -62,6 +62,7 @@ public final class ZonesPage extends JPanel {
     private final WordButton clear;
     private final WordButton remove;
     private transient Optional<Question> asked = Optional.empty();
+    private transient Optional<Answer> last = Optional.empty();
     private transient Optional<String> open = Optional.empty();
     private boolean filling;
 
@@ -289,8 +290,15 @@ public final class ZonesPage extends JPanel {
     private void ask(boolean proposals) {
         session.study().thumbnail(session.shown()).ifPresent(thumbnail -> {
             Question question = new Question(session.study(), thumbnail, session.photograph(), proposals);
-            if (!asked.equals(Optional.of(question))) {
-                asked = Optional.of(question);
+            boolean known = asked.equals(Optional.of(question));
+            asked = Optional.of(question);
+            Optional<Answer> same = last.filter(answer -> answer.question().equals(question));
+            if (same.isPresent()) {
+                tell(same.get().zoned(), question.study());
+            } else {
+                wait("zones.wait");
+            }
+            if (!known) {
                 worker.ask(question);
             }
         });
@@ -309,6 +317,7 @@ public final class ZonesPage extends JPanel {
         if (!asked.equals(Optional.of(answer.question()))) {
             return;
         }
+        last = Optional.of(answer);
         tell(answer.zoned(), answer.question().study());
         if (!answer.proposals().isEmpty()) {
             open = open.or(() -> Optional.of(answer.proposals().get(0).zone().id()));
@@ -316,6 +325,15 @@ public final class ZonesPage extends JPanel {
         } else if (answer.question().proposals()) {
             gaps.setText(Words.say("zones.nothing-to-propose"));
         }
+    }
+
+    /** Nothing of what was found for another zone, or before an edit, stays to be pressed. */
+    private void wait(String key) {
+        facts.setText(Words.say(key));
+        colors.removeAll();
+        edges.removeAll();
+        revalidate();
+        repaint();
     }
 
     private void tell(Zoned zoned, Study study) {
