@@ -13,9 +13,22 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.FieldSource;
 
 class CliTest {
+    private static final List<String> COMMANDS = List.of(
+            "desk",
+            "start",
+            "first-pass",
+            "readings",
+            "raise",
+            "zones",
+            "match",
+            "arrange",
+            "turn-sky",
+            "cards",
+            "box",
+            "plugins");
 
     @ParameterizedTest(name = "{0}")
     @CsvFileSource(resources = "wrong_calls.csv", numLinesToSkip = 1)
@@ -35,38 +48,11 @@ class CliTest {
                 .filter(line -> line.matches("  [a-z-]+ {2,}\\S.*"))
                 .map(line -> line.strip().split(" ")[0])
                 .filter(word -> !word.startsWith("-"));
-        assertThat(commands)
-                .containsExactly(
-                        "desk",
-                        "start",
-                        "first-pass",
-                        "readings",
-                        "raise",
-                        "zones",
-                        "match",
-                        "arrange",
-                        "turn-sky",
-                        "cards",
-                        "box",
-                        "plugins");
+        assertThat(commands).containsExactlyElementsOf(COMMANDS);
     }
 
     @ParameterizedTest
-    @ValueSource(
-            strings = {
-                "desk",
-                "start",
-                "first-pass",
-                "readings",
-                "raise",
-                "zones",
-                "match",
-                "arrange",
-                "turn-sky",
-                "cards",
-                "box",
-                "plugins"
-            })
+    @FieldSource("COMMANDS")
     void everyCommandHasHelpWithWordsForAllItTakes(String command) {
         Calls.Result result = Calls.run(command, "--help");
         assertThat(result.code()).isZero();

@@ -79,6 +79,18 @@ class TurnSkyCommandTest {
         assertThat(both.notes()).extracting(ColorNote::id).doesNotHaveDuplicates();
         assertSetOut(both);
         assertThat(turn.out()).contains("at the far bank, laid first");
+
+        Path arranged = folder.resolve("arranged.json");
+        Calls.Result arrange = Calls.run("arrange", turned, "-o", arranged);
+        assertThat(arrange.err()).isEmpty();
+        assertThat(arrange.code()).isZero();
+        Study card = StudyFile.read(arranged);
+        assertThat(card.notes()).hasSameElementsAs(both.notes()).isNotEqualTo(both.notes());
+        assertThat(in(card, Zone.Plane.WATER))
+                .containsExactlyElementsOf(in(both, Zone.Plane.WATER).toList());
+        assertThat(Calls.run("readings", arranged).outLines())
+                .anyMatch(line -> line.matches("Order of application +holds .*"))
+                .anyMatch(line -> line.matches("Water turned over +holds .*"));
         assertThat(StudyFile.read(bare).notes()).isEmpty();
         assertThat(Calls.run("readings", turned).code()).isZero();
     }

@@ -6,6 +6,7 @@ import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Window;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import javax.swing.ButtonGroup;
 import javax.swing.JComponent;
 import javax.swing.JDialog;
@@ -117,7 +118,9 @@ public final class TrialDialog {
     private void tell(ExpectedZone zone) {
         JTextArea words = Controls.onPaper(Controls.sentence());
         words.setName("trial.zone");
-        words.setText(Words.say(zone.words()));
+        String coats =
+                zone.coats().stream().map(coat -> Words.say(coat.words())).collect(Collectors.joining("\n"));
+        words.setText(Words.say(zone.words()) + "\n" + coats);
         zones.add(new JLabel(new Swatch(zone.color(), 24)), "aligny top");
         zones.add(words, "wmin 0");
     }
