@@ -7,6 +7,7 @@ import java.awt.Graphics2D;
 import java.awt.Shape;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -34,6 +35,7 @@ final class ZonesPainter {
             area(zone, thumbnail)
                     .ifPresent(area -> outline(inside, place.toScreen().createTransformedShape(area)));
         }
+        List<Rectangle2D> named = new ArrayList<>();
         for (Zone zone : study.zones()) {
             thumbnail.zoneAreas().getOrDefault(zone.id(), List.of()).stream()
                     .map(outline -> place.toScreen()
@@ -42,7 +44,7 @@ final class ZonesPainter {
                             .createIntersection(place.frame()))
                     .filter(shown -> !shown.isEmpty())
                     .max(Comparator.comparingDouble(shown -> shown.getWidth() * shown.getHeight()))
-                    .ifPresent(shown -> name(inside, place, zone.name(), shown));
+                    .ifPresent(shown -> name(inside, place, zone.name(), shown, named));
         }
         inside.dispose();
     }
@@ -64,14 +66,20 @@ final class ZonesPainter {
         g.draw(area);
     }
 
-    /** In the middle of its largest part, and within the frame. */
-    private static void name(Graphics2D g, CardPlace place, String name, Rectangle2D shown) {
+    /** In the middle of its largest part, within the frame, and below other names where it would lie on them. */
+    private static void name(Graphics2D g, CardPlace place, String name, Rectangle2D shown, List<Rectangle2D> named) {
         FontMetrics metrics = CardWords.labels(g);
         double width = metrics.stringWidth(name);
         double x = Math.max(
                 place.frame().getX() + 6,
                 Math.min(place.frame().getMaxX() - width - 6, shown.getCenterX() - width / 2));
         double y = shown.getCenterY() + metrics.getAscent() / 2.0 - 1;
+        Rectangle2D label = new Rectangle2D.Double(x - 4, y - metrics.getAscent(), width + 8, metrics.getHeight());
+        while (named.stream().anyMatch(label::intersects)) {
+            y += metrics.getHeight() + 2;
+            label = new Rectangle2D.Double(x - 4, y - metrics.getAscent(), width + 8, metrics.getHeight());
+        }
+        named.add(label);
         CardWords.label(g, name, x, y);
     }
 
